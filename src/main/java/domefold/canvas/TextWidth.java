@@ -1,0 +1,79 @@
+package domefold.canvas;
+
+import java.text.Normalizer;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The only place that knows how wide text is, and how to cut and wrap it. */
+public final class TextWidth {
+    private TextWidth() {}
+
+    /** Cells the text takes. */
+    public static int of(String text) {
+        String composed = Normalizer.normalize(text, Normalizer.Form.NFC);
+        return composed.codePointCount(0, composed.length());
+    }
+
+    /** True for characters that take exactly one cell: no controls, no combining marks, no wide scripts, no emoji. */
+    public static boolean isSingleCell(int codePoint) {
+        if (codePoint < 0x20 || (codePoint >= 0x7f && codePoint < 0xa0)) {
+            return false;
+        }
+        if (codePoint < 0x1100) {
+            int type = Character.getType(codePoint);
+            return type != Character.NON_SPACING_MARK && type != Character.ENCLOSING_MARK
+                    && type != Character.FORMAT;
+        }
+        return (codePoint >= 0x2010 && codePoint <= 0x2027) || (codePoint >= 0x2030 && codePoint <= 0x205e)
+                || (codePoint >= 0x2070 && codePoint <= 0x20cf) || (codePoint >= 0x2100 && codePoint <= 0x22ff)
+                || (codePoint >= 0x2500 && codePoint <= 0x25ff) || (codePoint >= 0x2700 && codePoint <= 0x2717)
+                || (codePoint >= 0x2800 && codePoint <= 0x28ff) || (codePoint >= 0x1e00 && codePoint <= 0x1fff);
+    }
+
+    /** The text, or its beginning with an ellipsis, in at most {@code width} cells. */
+    public static String cut(String text, int width, char ellipsis) {
+        if (of(text) <= width) {
+            return text;
+        }
+        if (width <= 0) {
+            return "";
+        }
+        String composed = Normalizer.normalize(text, Normalizer.Form.NFC);
+        int end = composed.offsetByCodePoints(0, width - 1);
+        return composed.substring(0, end).stripTrailing() + ellipsis;
+    }
+
+    /** The text padded with blanks to that width; never cut. */
+    public static String padRight(String text, int width) {
+        return text + " ".repeat(Math.max(0, width - of(text)));
+    }
+
+    /** The text with blanks before it to that width; never cut. */
+    public static String padLeft(String text, int width) {
+        return " ".repeat(Math.max(0, width - of(text))) + text;
+    }
+
+    /** The text in lines of at most {@code width} cells, broken at blanks; a longer word is broken where it must be. */
+    public static List<String> wrap(String text, int width) {
+        List<String> lines = new ArrayList<>();
+        int limit = Math.max(1, width);
+        for (String paragraph : text.split("\n", -1)) {
+            StringBuilder line = new StringBuilder();
+            for (String word : paragraph.split(" +")) {
+                String rest = word;
+                if (!line.isEmpty() && of(line + " " + rest) > limit) {
+                    lines.add(line.toString());
+                    line.setLength(0);
+                }
+                while (line.isEmpty() && of(rest) > limit) {
+                    int end = rest.offsetByCodePoints(0, limit);
+                    lines.add(rest.substring(0, end));
+                    rest = rest.substring(end);
+                }
+                line.append(line.isEmpty() ? "" : " ").append(rest);
+            }
+            lines.add(line.toString());
+        }
+        return lines;
+    }
+}

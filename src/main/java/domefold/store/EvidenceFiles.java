@@ -1,0 +1,62 @@
+package domefold.store;
+
+import domefold.evidence.Constant;
+import domefold.evidence.Constants;
+import domefold.evidence.Evidence;
+import domefold.evidence.Status;
+import domefold.evidence.Table;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** The tables that ship with the program, read from {@code shared/evidence} inside its own jar. */
+public final class EvidenceFiles {
+    /** Constants, one file per subject. Columns: id, quantity, value, unit, source, status, date, note. */
+    private static final List<String> CONSTANT_FILES =
+            List.of("constants-sizing", "constants-device", "constants-followup", "constants-choosing");
+
+    private static final List<String> TABLES = List.of("measurements", "populations", "sizing-rules", "outcomes",
+            "effects", "surveillance", "diagnostics", "costs", "incision", "ripple-and-fill", "rare-harms");
+
+    private EvidenceFiles() {}
+
+    /** Everything that ships. */
+    public static Evidence shipped() {
+        List<Constant> constants = new ArrayList<>();
+        for (String file : CONSTANT_FILES) {
+            for (Table.Row row : resource(file).rows()) {
+                constants.add(constant(row));
+            }
+        }
+        Map<String, Table> tables = new LinkedHashMap<>();
+        for (String name : TABLES) {
+            tables.put(name, resource(name));
+        }
+        return new Evidence(Constants.of(constants), tables);
+    }
+
+    /** One shipped table by name, for those that are not needed at every start. */
+    public static Table resource(String name) {
+        String path = "/shared/evidence/" + name + ".csv";
+        try (InputStream in = EvidenceFiles.class.getResourceAsStream(path)) {
+            if (in == null) {
+                throw new IllegalStateException("the program was built without " + path);
+            }
+            return CsvText.read(name, new String(in.readAllBytes(), StandardCharsets.UTF_8));
+        } catch (IOException failure) {
+            throw new UncheckedIOException(failure);
+        }
+    }
+
+    private static Constant constant(Table.Row row) {
+        return new Constant(row.text("id"), row.text("quantity"), row.number("value").orElseThrow(), row.text("unit"),
+                row.text("source"), Status.of(row.text("status")), row.text("date"), row.text("note"),
+                Optional.empty(), Optional.empty());
+    }
+}

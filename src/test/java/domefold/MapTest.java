@@ -1,0 +1,61 @@
+package domefold;
+
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.fields;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+
+import com.tngtech.archunit.core.importer.ImportOption;
+import com.tngtech.archunit.junit.AnalyzeClasses;
+import com.tngtech.archunit.junit.ArchTest;
+import com.tngtech.archunit.lang.ArchRule;
+
+/** The map of docs/architecture.md, as rules. */
+@AnalyzeClasses(packages = "domefold", importOptions = ImportOption.DoNotIncludeTests.class)
+class MapTest {
+    private static final String[] CORE = {"domefold.evidence..", "domefold.outcome..", "domefold.patient..",
+        "domefold.device..", "domefold.shell..", "domefold.engine..", "domefold.followup..", "domefold.choose..",
+        "domefold.plan..", "domefold.interview..", "domefold.practice.."};
+
+    @ArchTest
+    static final ArchRule coreKnowsOnlyValuesAndMathematics = classes().that().resideInAnyPackage(CORE).should()
+            .onlyDependOnClassesThat().resideInAnyPackage("domefold.evidence..", "domefold.outcome..",
+                    "domefold.patient..", "domefold.device..", "domefold.shell..", "domefold.engine..",
+                    "domefold.followup..", "domefold.choose..", "domefold.plan..", "domefold.interview..",
+                    "domefold.practice..", "java.lang", "java.lang.invoke", "java.lang.runtime", "java.util",
+                    "java.util.function", "java.util.stream", "java.util.regex", "java.time", "java.time.format",
+                    "java.text", "java.math", "org.apache.commons.math3..")
+            .because("a result must be the same on every machine and every day");
+
+    @ArchTest
+    static final ArchRule facesTouchNothing = noClasses().that().resideInAnyPackage("domefold.canvas..",
+                    "domefold.screen..", "domefold.report..").should().dependOnClassesThat()
+            .resideInAnyPackage("java.io..", "java.nio..", "com.googlecode.lanterna..", "org.jline..",
+                    "com.fasterxml..", "domefold.store..", "domefold.terminal..", "domefold.app..")
+            .because("screens are values; the shell does what they ask for");
+
+    @ArchTest
+    static final ArchRule onlyTheTerminalRoomKnowsTerminals = noClasses().that()
+            .resideOutsideOfPackages("domefold.terminal..", "domefold.app..").should().dependOnClassesThat()
+            .resideInAnyPackage("com.googlecode.lanterna..", "org.jline..")
+            .because("another terminal library must cost one room");
+
+    @ArchTest
+    static final ArchRule onlyTheStoreKnowsFileFormats = noClasses().that()
+            .resideOutsideOfPackages("domefold.store..", "domefold.export..").should().dependOnClassesThat()
+            .resideInAnyPackage("com.fasterxml..", "de.siegmar..")
+            .because("formats are lifted and checked in one place");
+
+    @ArchTest
+    static final ArchRule nothingStaticChanges = fields().that().areStatic().should().beFinal()
+            .because("tests must not be able to disturb each other");
+
+    @ArchTest
+    static final ArchRule numbersArePrintedInANamedLocale = noClasses().should()
+            .callMethod(String.class, "format", String.class, Object[].class)
+            .orShould().callMethod(String.class, "formatted", Object[].class)
+            .because("12.5 must not become 12,5 on another machine");
+
+    @ArchTest
+    static final ArchRule noCircles = slices().matching("domefold.(*)..").should().beFreeOfCycles();
+}
