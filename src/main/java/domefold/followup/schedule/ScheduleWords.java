@@ -1,0 +1,60 @@
+package domefold.followup.schedule;
+
+import domefold.device.Fill;
+import java.util.Locale;
+import java.util.stream.Collectors;
+
+/** A schedule in sentences. */
+public final class ScheduleWords {
+    private ScheduleWords() {}
+
+    /** What is asked of a woman without symptoms who owns that fill. */
+    static String rule(Schedule schedule, Fill fill, int horizonYears) {
+        String ends = schedule.superseded() ? " This version is superseded and stands here as history." : "";
+        return asked(schedule, fill, horizonYears) + ends;
+    }
+
+    private static String asked(Schedule schedule, Fill fill, int horizonYears) {
+        if (!schedule.covers(fill)) {
+            return fill == Fill.SALINE
+                    ? schedule.id() + " is written for gel. A saline device asks for no imaging while nothing has changed: "
+                            + "when it deflates, the breast shows it."
+                    : schedule.id() + " is written for saline and says nothing about gel: choose a schedule for gel.";
+        }
+        if (schedule.cycle().isPresent()) {
+            return cycle(schedule, schedule.cycle().get());
+        }
+        if (!schedule.fixedYears().isEmpty()) {
+            return fixed(schedule, horizonYears);
+        }
+        String only = schedule.fillWords().contains(",") ? " It speaks about " + schedule.fillWords() + "." : "";
+        return schedule.id() + " (" + schedule.issuer() + ", " + schedule.version() + ") gives no imaging years; its rule: "
+                + schedule.rule() + "." + only;
+    }
+
+    private static String cycle(Schedule schedule, Schedule.Cycle c) {
+        return String.format(Locale.ROOT, "%s asks for %s, first at year %s, then every %s.", schedule.id(),
+                schedule.modality(), span(c.firstLowYears(), c.firstHighYears()),
+                c.intervalHighYears() == 1 ? "year" : span(c.intervalLowYears(), c.intervalHighYears()) + " years");
+    }
+
+    private static String fixed(Schedule schedule, int horizonYears) {
+        int last = schedule.fixedYears().get(schedule.fixedYears().size() - 1);
+        String years = schedule.fixedYears().stream().map(String::valueOf).collect(Collectors.joining(", "));
+        String after = horizonYears > last ? " Nothing is published for the years after " + last + "." : "";
+        return schedule.id() + " asks for " + schedule.modality() + " at years " + years + " only." + after;
+    }
+
+    private static String span(int low, int high) {
+        return low == high ? String.valueOf(low) : low + " to " + high;
+    }
+
+    /** What to do about a new symptom, which no schedule postpones. */
+    public static String symptom(Schedule schedule) {
+        String path = schedule.symptomaticAction().isEmpty() || schedule.symptomaticAction().equals("none")
+                ? schedule.id() + " names no path for it."
+                : schedule.id() + ": " + schedule.symptomaticAction() + ".";
+        return "A new symptom is looked into now, with imaging where rupture is suspected, whatever the schedule says. "
+                + path;
+    }
+}
