@@ -7,7 +7,8 @@ import java.util.Arrays;
  * A grid of cells, each a code point and a role. Drawing outside is clipped, so no window is too small to draw on.
  *
  * <p>Columns and rows count from 0 at the top left. Every character the program draws is one cell wide; text is
- * normalised to composed form first, and what cannot be shown in one cell becomes {@code ?}.
+ * normalised to composed form first, spelled in ASCII where the glyphs are, and what cannot be shown in one cell becomes
+ * {@code ?}.
  */
 public final class Canvas {
     private final int columns;
@@ -52,8 +53,9 @@ public final class Canvas {
     /** Writes text from that cell to the right and returns the column after its last character, clipped or not. */
     public int text(int column, int row, String text, Role role) {
         int at = column;
-        String composed = Normalizer.isNormalized(text, Normalizer.Form.NFC)
-                ? text : Normalizer.normalize(text, Normalizer.Form.NFC);
+        String spelled = glyphs.spell(text);
+        String composed = Normalizer.isNormalized(spelled, Normalizer.Form.NFC)
+                ? spelled : Normalizer.normalize(spelled, Normalizer.Form.NFC);
         for (int i = 0; i < composed.length(); ) {
             int codePoint = composed.codePointAt(i);
             put(at++, row, codePoint, role);
@@ -64,12 +66,17 @@ public final class Canvas {
 
     /** Writes text into at most {@code width} cells, ending in an ellipsis where it is cut. */
     public int textWithin(int column, int row, int width, String text, Role role) {
-        return text(column, row, TextWidth.cut(text, width, glyphs.ellipsis()), role);
+        return text(column, row, TextWidth.cut(glyphs.spell(text), width, glyphs.ellipsis()), role);
     }
 
     /** Writes text so that it ends just before {@code columnAfter}. */
     public void textRight(int columnAfter, int row, String text, Role role) {
-        text(columnAfter - TextWidth.of(text), row, text, role);
+        text(columnAfter - width(text), row, text, role);
+    }
+
+    /** Cells the text takes on this canvas; ASCII spells some characters with two. */
+    public int width(String text) {
+        return TextWidth.of(glyphs.spell(text));
     }
 
     /** Fills a row's cells with one character. */

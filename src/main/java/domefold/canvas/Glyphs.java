@@ -28,4 +28,9 @@ public record Glyphs(
             '✓', '░', '█', '↓', '↑', '·');
     public static final Glyphs ASCII = new Glyphs(false, '-', '|', '|', '|', ':', '^', '*', '~', '>', '-', '+', 'x',
             'v', '.', '#', 'v', '^', '.');
+
+    /** The text in characters this set can show. */
+    public String spell(String text) {
+        return unicode ? text : Spelling.ascii(text);
+    }
 }
