@@ -19,7 +19,7 @@ import java.util.Optional;
 public final class EvidenceFiles {
     /** Constants, one file per subject. Columns: id, quantity, value, unit, source, status, date, note. */
     private static final List<String> CONSTANT_FILES =
-            List.of("constants-sizing", "constants-device", "constants-followup", "constants-choosing");
+            List.of("constants-sizing", "constants-device", "constants-followup", "constants-choosing", "constants-ladder");
 
     private static final List<String> TABLES = List.of("measurements", "populations", "sizing-rules", "outcomes",
             "effects", "surveillance", "diagnostics", "costs", "incision", "ripple-and-fill", "rare-harms");
