@@ -1,0 +1,76 @@
+package domefold.engine;
+
+import domefold.evidence.Constants;
+import domefold.outcome.Figures;
+import domefold.outcome.Note;
+import domefold.patient.Measure;
+import domefold.patient.Reading;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import org.apache.commons.math3.special.Erf;
+
+/**
+ * When to read again: the chance that the true value lies across a threshold that changes the plan.
+ *
+ * <pre>
+ *   chance = P(true &lt; a) + P(true &gt; b)      a, b   the thresholds next below and next above the reading
+ *                                             true   normal around the reading with its error SD
+ * </pre>
+ *
+ * Above REREAD-CHANCE a second reading is asked for. Source: our own proposal; POC-04's fixed distance would ask after
+ * almost every skin stretch.
+ */
+public final class SecondReading {
+    private static final Map<Measure, List<String>> THRESHOLDS = Map.of(
+            Measure.SKIN_STRETCH, List.of("ADJ-01-LIMIT", "ADJ-03-LIMIT", "ADJ-04-LIMIT"),
+            Measure.NIPPLE_TO_FOLD_STRETCHED, List.of("CON-02", "ADJ-05-LIMIT"),
+            Measure.PARENCHYMAL_FILL, List.of("ADJ-06-LIMIT", "ADJ-07-LIMIT"),
+            Measure.UPPER_PINCH, List.of("POC-01"),
+            Measure.FOLD_PINCH, List.of("POC-03"),
+            Measure.BASE_WIDTH, List.of("CON-01"));
+
+    private SecondReading() {}
+
+    /** Chance, 0 to 1, that the true value lies across a threshold. */
+    public static double chanceAcross(Measure measure, Reading reading, Constants constants) {
+        double sd = ReadingError.sd(measure, reading, constants);
+        if (sd == 0) {
+            return 0;
+        }
+        double below = Double.NEGATIVE_INFINITY;
+        double above = Double.POSITIVE_INFINITY;
+        for (String id : THRESHOLDS.getOrDefault(measure, List.of())) {
+            double threshold = constants.value(id);
+            if (threshold <= reading.value()) {
+                below = Math.max(below, threshold);
+            } else {
+                above = Math.min(above, threshold);
+            }
+        }
+        return normal((below - reading.value()) / sd) + normal((reading.value() - above) / sd);
+    }
+
+    /** The request, with code {@code second-reading}, where the chance is high enough. */
+    public static Optional<Note> advise(Measure measure, Reading reading, Constants constants) {
+        double chance = chanceAcross(measure, reading, constants);
+        if (!Exact.above(100 * chance, constants.value("REREAD-CHANCE"))) {
+            return Optional.empty();
+        }
+        String thresholds = THRESHOLDS.get(measure).stream()
+                .map((Function<String, Double>) constants::value).map(Gate::figure).collect(Collectors.joining(", "));
+        return Optional.of(new Note("second-reading", "please read the " + measure.words() + " a second time: at "
+                + Gate.figure(reading.value()) + " " + measure.unit() + " the chance is "
+                + Figures.of(100 * chance, 0, 0) + " in 100 that the true value lies across a threshold (" + thresholds
+                + "), and the result can flip between two readers"));
+    }
+
+    private static double normal(double z) {
+        if (Double.isInfinite(z)) {
+            return z > 0 ? 1 : 0;
+        }
+        return 0.5 * Erf.erfc(-z / Math.sqrt(2));
+    }
+}
