@@ -102,7 +102,7 @@ public final class ImplantCheck {
         return new Note(code, side.name() + ": " + text);
     }
 
-    /** The exact decimal, at most what was typed; a whole number loses its nought. */
+    /** As entered: a difference of less than a millilitre must not read as none. */
     private static String ml(double volumeMl) {
         return volumeMl == Math.rint(volumeMl)
                 ? String.format(Locale.ROOT, "%.0f mL", volumeMl)
