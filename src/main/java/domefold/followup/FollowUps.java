@@ -4,6 +4,8 @@ import domefold.device.Device;
 import domefold.evidence.Evidence;
 import domefold.followup.schedule.ExamPlan;
 import domefold.followup.schedule.Schedules;
+import domefold.followup.shown.OutcomeRow;
+import domefold.followup.shown.RiskTable;
 import domefold.patient.Setting;
 import domefold.plan.Candidate;
 import java.util.List;
@@ -23,8 +25,21 @@ public final class FollowUps {
             ExamPlan plan = ExamPlan.of(Schedules.of(evidence).get(id, "setting.surveillance"), device.fill(),
                     horizonYears(setting, evidence));
             return new Candidate.FollowUp(id, plan.examsLow(), plan.examsHigh(), plan.sparsestYears(),
-                    plan.densestYears(), plan.horizonYears(), plan.text(), List.of());
+                    plan.densestYears(), plan.horizonYears(), plan.text(), outcomes(device, evidence));
         });
+    }
+
+    /** Published outcomes by the year that devices are compared at, most asked about first. */
+    public static List<Candidate.Outcome> outcomes(Device device, Evidence evidence) {
+        RiskTable table = RiskTable.of(List.of(device), yearShown(evidence), evidence);
+        return table.rows().stream().flatMap(row -> row.cells().get(0).stream()).map(figure -> new Candidate.Outcome(
+                figure.words(), figure.year(), figure.per100().low(), figure.per100().high(), figure.unit(),
+                figure.rows().stream().map(OutcomeRow::provenance).toList())).toList();
+    }
+
+    /** The year by which outcomes are compared. */
+    public static int yearShown(Evidence evidence) {
+        return (int) Math.round(evidence.constants().value("FU-YEAR-SHOWN"));
     }
 
     /** The horizon in use: the surgeon's, or the stated default. */

@@ -22,7 +22,8 @@ public final class EvidenceFiles {
             List.of("constants-sizing", "constants-device", "constants-followup", "constants-choosing", "constants-ladder");
 
     private static final List<String> TABLES = List.of("measurements", "populations", "sizing-rules", "outcomes",
-            "effects", "surveillance", "diagnostics", "costs", "incision", "ripple-and-fill", "rare-harms");
+            "effects", "surveillance", "diagnostics", "costs", "incision", "ripple-and-fill", "rare-harms",
+            "topics", "disagreements", "exchange");
 
     private EvidenceFiles() {}
 
