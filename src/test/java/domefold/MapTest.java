@@ -15,14 +15,15 @@ import com.tngtech.archunit.lang.ArchRule;
 class MapTest {
     private static final String[] CORE = {"domefold.evidence..", "domefold.outcome..", "domefold.patient..",
         "domefold.device..", "domefold.shell..", "domefold.engine..", "domefold.followup..", "domefold.choose..",
-        "domefold.plan..", "domefold.record..", "domefold.records..", "domefold.label..", "domefold.interview..", "domefold.practice.."};
+        "domefold.plan..", "domefold.record..", "domefold.records..", "domefold.label..", "domefold.sheet..",
+        "domefold.interview..", "domefold.practice.."};
 
     @ArchTest
     static final ArchRule coreKnowsOnlyValuesAndMathematics = classes().that().resideInAnyPackage(CORE).should()
             .onlyDependOnClassesThat().resideInAnyPackage("domefold.evidence..", "domefold.outcome..",
                     "domefold.patient..", "domefold.device..", "domefold.shell..", "domefold.engine..",
                     "domefold.followup..", "domefold.choose..", "domefold.plan..", "domefold.record..", "domefold.records..",
-                    "domefold.label..", "domefold.interview..",
+                    "domefold.label..", "domefold.sheet..", "domefold.interview..",
                     "domefold.practice..", "java.lang", "java.lang.invoke", "java.lang.runtime", "java.util",
                     "java.util.function", "java.util.stream", "java.util.regex", "java.time", "java.time.format",
                     "java.text", "java.math", "org.apache.commons.math3..")
