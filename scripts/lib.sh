@@ -1,0 +1,98 @@
+# Shared by run and test: where the project lies, which tools it needs, how it is built. Everything said goes to stderr.
+
+root=$(cd "$(dirname "${BASH_SOURCE[0]}")/.." && pwd -P)
+jar=$root/target/domefold.jar
+archive=$root/target/domefold.jsa
+stamp=$root/target/built
+java_flags=(-XX:TieredStopAtLevel=1 -XX:+UseSerialGC "-XX:SharedArchiveFile=$archive" -Xshare:auto
+    -Xlog:disable -Xlog:all=error:stderr)
+
+say() { printf '%s\n' "$*" >&2; }
+
+# The first JDK of at least 17: JAVA_HOME, then the path. Prints the folder that holds java and javac, or nothing.
+find_jdk() {
+    local bin version
+    for bin in "${JAVA_HOME:+$JAVA_HOME/bin}" "$(dirname "$(command -v javac 2>/dev/null || echo /none/javac)")"; do
+        [ -n "$bin" ] && [ -x "$bin/javac" ] && [ -x "$bin/java" ] || continue
+        version=$("$bin/javac" -version 2>&1 | sed -n 's/^javac \([0-9]*\).*/\1/p' | head -n 1)
+        if [ -n "$version" ] && [ "$version" -ge 17 ]; then
+            printf '%s\n' "$bin"
+            return 0
+        fi
+    done
+    return 1
+}
+
+# need_tools mvn [tmux]: a JDK and the named programs, installed on Debian as root or with sudo, else asked for.
+need_tools() {
+    local missing=() tool as=()
+    find_jdk >/dev/null || missing+=(default-jdk-headless)
+    for tool in "$@"; do
+        if ! command -v "$tool" >/dev/null 2>&1; then
+            [ "$tool" = mvn ] && missing+=(maven) || missing+=("$tool")
+        fi
+    done
+    [ ${#missing[@]} -gt 0 ] || return 0
+    if [ -e /etc/debian_version ] && command -v apt-get >/dev/null 2>&1; then
+        if [ "$(id -u)" = 0 ]; then
+            as=(env)
+        elif command -v sudo >/dev/null 2>&1 && { sudo -n true 2>/dev/null || [ -t 0 ]; }; then
+            as=(sudo)
+        fi
+    fi
+    if [ ${#as[@]} -gt 0 ]; then
+        say "Installing ${missing[*]} ..."
+        { "${as[@]}" apt-get -qq update && "${as[@]}" env DEBIAN_FRONTEND=noninteractive \
+            apt-get -qq -y install --no-install-recommends "${missing[@]}"; } >&2 </dev/null || true
+        hash -r
+    fi
+    for tool in "$@"; do
+        command -v "$tool" >/dev/null 2>&1 || ask_for_tools "$@"
+    done
+    find_jdk >/dev/null || ask_for_tools "$@"
+}
+
+ask_for_tools() {
+    local names="a JDK 17 or newer and Maven"
+    case " $* " in *" tmux "*) names="a JDK 17 or newer, Maven and tmux" ;; esac
+    say "Domefold needs $names: install what is missing with your system's package manager and start again."
+    exit 4
+}
+
+# True when the jar is missing or anything it is made of is newer than the last build.
+is_stale() {
+    [ -e "$jar" ] && [ -e "$stamp" ] && [ -x "$(cat "$stamp")/java" ] || return 0
+    [ -n "$(find "$root/pom.xml" "$root/src/main" "$root/shared" -newer "$stamp" -print -quit)" ]
+}
+
+# build MAVEN-ARGUMENTS...: runs Maven and marks the build; what changes meanwhile counts as newer.
+build() {
+    local bin
+    bin=$(find_jdk)
+    mkdir -p "$root/target"
+    printf '%s\n' "$bin" >"$stamp.new"
+    JAVA_HOME=$(dirname "$bin") mvn -B -f "$root/pom.xml" "$@" || return 1
+    mv "$stamp.new" "$stamp"
+    rm -f "$archive"
+    # A class archive of one ordinary run makes every start faster; without it everything works all the same.
+    "$bin/java" -XX:TieredStopAtLevel=1 -XX:+UseSerialGC -XX:ArchiveClassesAtExit="$archive" -Xlog:disable \
+        -jar "$jar" catalogue list --as json >/dev/null 2>&1 </dev/null || true
+}
+
+# Builds only when needed, quietly unless it fails; two at once wait for each other.
+ensure_built() {
+    is_stale || return 0
+    need_tools mvn
+    mkdir -p "$root/target"
+    exec 8>"$root/target/lock"
+    flock 8 2>/dev/null || true
+    if is_stale; then
+        say "Building Domefold ..."
+        if ! build -q -Dmaven.test.skip=true package >"$root/target/build.log" 2>&1 </dev/null; then
+            tail -n 20 "$root/target/build.log" >&2
+            say "Domefold could not be built; the whole log is in $root/target/build.log."
+            exit 4
+        fi
+    fi
+    exec 8>&-
+}
