@@ -1,9 +1,10 @@
 package domefold.app;
 
+/** The program. */
 public final class Main {
     private Main() {}
 
     public static void main(String[] args) {
-        System.exit(2);
+        System.exit(CommandShell.run(args, Console.ofProcess()));
     }
 }

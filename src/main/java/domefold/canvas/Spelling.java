@@ -3,11 +3,11 @@ package domefold.canvas;
 import java.text.Normalizer;
 
 /** Spells text for terminals that show ASCII only. */
-final class Spelling {
+public final class Spelling {
     private Spelling() {}
 
     /** The text in ASCII: dashes and minus as a hyphen, {@code ±} as {@code +-}, accents dropped, the rest as {@code ?}. */
-    static String ascii(String text) {
+    public static String ascii(String text) {
         if (text.chars().allMatch(c -> c < 0x7f)) {
             return text;
         }

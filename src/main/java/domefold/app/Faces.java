@@ -1,0 +1,26 @@
+package domefold.app;
+
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.OptionalLong;
+
+/** The faces that need a terminal: full screen and line by line. Each returns the exit code. */
+public interface Faces {
+    /** The start screen. */
+    int start(Workbench bench) throws Exception;
+
+    /**
+     * A consult.
+     *
+     * @param file the case to start from
+     * @param line line by line instead of full screen
+     */
+    int consult(Workbench bench, Optional<Path> file, boolean line) throws Exception;
+
+    /** A practice case; the same number always draws the same patient. */
+    int practise(Workbench bench, OptionalInt level, OptionalLong draw) throws Exception;
+
+    /** The coordinator's shell. */
+    int records(Workbench bench) throws Exception;
+}
