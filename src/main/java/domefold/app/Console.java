@@ -63,6 +63,9 @@ public record Console(OutputStream out, OutputStream err, Map<String, String> en
             to.write(bytes);
             to.flush();
         } catch (IOException failure) {
+            if (String.valueOf(failure.getMessage()).contains("Broken pipe")) {
+                throw new ReaderGone();
+            }
             throw new UncheckedIOException(failure);
         }
     }

@@ -31,14 +31,9 @@ final class ErrorReport {
         return say("world", "", sentence(failure), Exit.WORLD_FAILED);
     }
 
-    int defect(Throwable defect, Map<String, String> environment) {
+    int defect(Throwable defect) {
         String logged = DefectLog.write(console, defect);
-        return say("defect", "domefold", "This is a defect of Domefold, not of your input (" + kind(defect) + "); " + logged,
-                Exit.DEFECT);
-    }
-
-    private static String kind(Throwable defect) {
-        return defect.getClass().getSimpleName();
+        return say("defect", "domefold", "this is a defect of Domefold, not of your input; " + logged, Exit.DEFECT);
     }
 
     /** Whatever a command threw. */
@@ -55,7 +50,7 @@ final class ErrorReport {
         if (thrown instanceof UncheckedIOException failure) {
             return worldFailed(failure.getCause());
         }
-        return defect(thrown, console.environment());
+        return defect(thrown);
     }
 
     private int say(String code, String where, String text, int exit) {

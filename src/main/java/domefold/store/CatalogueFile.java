@@ -14,12 +14,19 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HexFormat;
 import java.util.List;
 import java.util.Locale;
 
 /** Device lists in {@code domefold-catalogue/1}. */
 public final class CatalogueFile {
+    /** A thousand devices take about 100 kB. */
+    private static final int LARGEST_BYTES = 4 << 20;
+
     private static final String INVENTED = "/shared/catalogue/invented.csv";
 
     private CatalogueFile() {}
@@ -47,17 +54,18 @@ public final class CatalogueFile {
      * A list from a file.
      *
      * @throws Refusal if the file is no list or has a fault; queries do not keep it from being used
-     * @throws IOException if it is there and cannot be read
+     * @throws StoreFailure if the system will not give it
      */
     public static Catalogue read(Path file, Constants constants) throws IOException {
-        InputText text = InputText.read(file, "a device list");
-        boolean invented = text.sha256().equals(shipped().sha256());
-        return catalogue(text, file.toString(), invented, constants);
+        byte[] bytes = InputFile.bytes(file, "a device list", LARGEST_BYTES);
+        boolean invented = Arrays.equals(bytes, shipped());
+        return catalogue(bytes, Shown.path(file), invented, constants);
     }
 
     /** A list as it stands in its file, for {@link CatalogueCheck}. */
     public static CatalogueSheet sheet(Path file) throws IOException {
-        return sheet(InputText.read(file, "a device list").text(), file.toString());
+        byte[] bytes = InputFile.bytes(file, "a device list", LARGEST_BYTES);
+        return sheet(InputFile.utf8(bytes, Shown.path(file)), Shown.path(file));
     }
 
     /**
@@ -96,8 +104,8 @@ public final class CatalogueFile {
         return new CatalogueSheet(name, date, note, header, rows);
     }
 
-    private static Catalogue catalogue(InputText text, String where, boolean invented, Constants constants) {
-        CatalogueSheet sheet = sheet(text.text(), where);
+    private static Catalogue catalogue(byte[] bytes, String where, boolean invented, Constants constants) {
+        CatalogueSheet sheet = sheet(InputFile.utf8(bytes, where), where);
         CatalogueCheck check = CatalogueCheck.of(sheet, constants);
         List<CatalogueFinding> faults = check.findings().stream().filter(CatalogueFinding::isFault).toList();
         if (!faults.isEmpty()) {
@@ -109,15 +117,23 @@ public final class CatalogueFile {
         }
         Path fileName = Path.of(where).getFileName();
         return new Catalogue(sheet.name().isEmpty() ? String.valueOf(fileName) : sheet.name(), sheet.date(), sheet.note(),
-                text.sha256(), invented, check.devices());
+                sha256(bytes), invented, check.devices());
     }
 
-    private static InputText shipped() throws IOException {
+    private static byte[] shipped() throws IOException {
         try (InputStream in = CatalogueFile.class.getResourceAsStream(INVENTED)) {
             if (in == null) {
                 throw new IllegalStateException("the program was built without " + INVENTED);
             }
-            return InputText.of(in.readAllBytes(), INVENTED, "a device list");
+            return in.readAllBytes();
+        }
+    }
+
+    private static String sha256(byte[] bytes) {
+        try {
+            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
+        } catch (NoSuchAlgorithmException missing) {
+            throw new IllegalStateException("every Java platform has SHA-256", missing);
         }
     }
 

@@ -1,0 +1,90 @@
+package domefold.app;
+
+import domefold.store.ProgramVersion;
+import java.util.Arrays;
+import java.util.List;
+import picocli.CommandLine;
+
+/** Takes the arguments apart, runs the command and turns whatever it threw into a sentence and an exit code. */
+public final class CommandShell {
+    private static final int COLUMNS = 80;
+
+    private CommandShell() {}
+
+    /** Runs one command line and returns its exit code; throws nothing. */
+    public static int run(String[] args, Console console) {
+        return run(args, console, FacesHere.of());
+    }
+
+    static int run(String[] args, Console console, Faces faces) {
+        ErrorReport errors = new ErrorReport(console, asksForJson(args));
+        try {
+            CommandLine line = commandLine(console, faces);
+            CommandLine.ParseResult parsed = line.parseArgs(args);
+            CommandLine asked = helpAsked(parsed);
+            if (asked != null) {
+                console.text(asked.getUsageMessage(CommandLine.Help.Ansi.OFF));
+                return Exit.DONE;
+            }
+            if (parsed.isVersionHelpRequested()) {
+                console.text("domefold " + ProgramVersion.text() + "\n");
+                return Exit.DONE;
+            }
+            return command(parsed).run();
+        } catch (CommandLine.ParameterException wrong) {
+            return errors.wrongUsage(sentence(wrong));
+        } catch (ReaderGone nobodyReads) {
+            return Exit.DONE;
+        } catch (Exception | StackOverflowError | OutOfMemoryError | LinkageError | AssertionError thrown) {
+            return errors.of(thrown);
+        }
+    }
+
+    static CommandLine commandLine(Console console, Faces faces) {
+        Domefold root = new Domefold(console, faces);
+        CommandLine line = new CommandLine(root)
+                .addSubcommand(new CatalogueCommand(root).line())
+                .addSubcommand(new EvidenceCommand(root))
+                .addSubcommand(new ScheduleCommand(root));
+        line.setUsageHelpWidth(COLUMNS);
+        line.setUsageHelpAutoWidth(false);
+        line.setExpandAtFiles(false);
+        line.setOverwrittenOptionsAllowed(false);
+        return line;
+    }
+
+    private static Runner command(CommandLine.ParseResult parsed) {
+        CommandLine.ParseResult deepest = parsed;
+        while (deepest.hasSubcommand()) {
+            deepest = deepest.subcommand();
+        }
+        return (Runner) deepest.commandSpec().userObject();
+    }
+
+    private static CommandLine helpAsked(CommandLine.ParseResult parsed) {
+        for (CommandLine.ParseResult part = parsed; ; part = part.subcommand()) {
+            if (part.isUsageHelpRequested()) {
+                return part.commandSpec().commandLine();
+            }
+            if (!part.hasSubcommand()) {
+                return null;
+            }
+        }
+    }
+
+    private static String sentence(CommandLine.ParameterException wrong) {
+        String message = wrong.getMessage().strip().replaceAll("\\s*\\R\\s*", "; ");
+        List<String> near = wrong instanceof CommandLine.UnmatchedArgumentException unmatched
+                ? unmatched.getSuggestions() : List.of();
+        String meant = near.isEmpty() ? "" : "; did you mean " + String.join(" or ", near) + "?";
+        return message.replaceAll("[.]$", "") + meant + (meant.isEmpty() ? "; " : " ") + "see '"
+                + wrong.getCommandLine().getCommandSpec().qualifiedName() + " --help'";
+    }
+
+    /** Known before the arguments are understood, so that a wrong one is reported as asked. */
+    private static boolean asksForJson(String[] args) {
+        List<String> list = Arrays.asList(args);
+        int at = list.indexOf("--as");
+        return list.contains("--as=json") || at >= 0 && at + 1 < list.size() && list.get(at + 1).equals("json");
+    }
+}

@@ -1,0 +1,92 @@
+package domefold.app;
+
+import domefold.device.Catalogue;
+import domefold.evidence.Evidence;
+import domefold.store.CatalogueFile;
+import domefold.store.EvidenceFiles;
+import java.io.IOException;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ScopeType;
+import picocli.CommandLine.Spec;
+
+@Command(name = "domefold", subcommandsRepeatable = false, sortOptions = false,
+        description = {"Leads the consult for a breast augmentation: what the tissues allow, which devices remain and why,"
+                + " and what owning one will ask.", ""},
+        footer = {"", "Example: domefold plan demo-data/ordinary.json",
+                "", "Exit codes: 0 done, 1 a defect of ours, 2 wrong usage, 3 the input was refused, 4 disk or permission."})
+final class Domefold implements Runner {
+    private final Console console;
+    private final Faces faces;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Option(names = "--as", paramLabel = "text|json", scope = ScopeType.INHERIT, defaultValue = "text",
+            converter = AnswerConverter.class, description = "How a result is printed: text (the default) or json.")
+    private Answer as;
+
+    @Option(names = "--home", paramLabel = "DIR", scope = ScopeType.INHERIT,
+            description = "Where records and settings live; otherwise DOMEFOLD_HOME, otherwise the XDG folders.")
+    private String home;
+
+    @Option(names = {"-h", "--help"}, usageHelp = true, scope = ScopeType.INHERIT, description = "This help.")
+    private boolean help;
+
+    @Option(names = "--version", versionHelp = true, description = "The version.")
+    private boolean version;
+
+    Domefold(Console console, Faces faces) {
+        this.console = console;
+        this.faces = faces;
+    }
+
+    @Override
+    public int run() throws Exception {
+        if (!console.terminal()) {
+            console.text(spec.commandLine().getUsageMessage(picocli.CommandLine.Help.Ansi.OFF));
+            throw new WrongUsage("the start screen needs a terminal; name a command");
+        }
+        return faces.start(bench());
+    }
+
+    Console console() {
+        return console;
+    }
+
+    Faces faces() {
+        return faces;
+    }
+
+    boolean asJson() {
+        return as == Answer.JSON;
+    }
+
+    /** Read afresh by each command: the tables that ship, with the surgeon's own constants in their place. */
+    Evidence evidence() {
+        return EvidenceFiles.shipped();
+    }
+
+    /** The list in that file, or the one that ships where no file is named. */
+    Catalogue catalogue(String file) throws IOException {
+        return file == null ? CatalogueFile.invented(evidence().constants())
+                : CatalogueFile.read(console.path(file), evidence().constants());
+    }
+
+    Workbench bench() {
+        return new Workbench(console, evidence());
+    }
+
+    static final class AnswerConverter implements picocli.CommandLine.ITypeConverter<Answer> {
+        @Override
+        public Answer convert(String typed) {
+            for (Answer answer : Answer.values()) {
+                if (answer.toString().equals(typed)) {
+                    return answer;
+                }
+            }
+            throw new picocli.CommandLine.TypeConversionException("'" + typed + "' is not known; write text or json");
+        }
+    }
+}
