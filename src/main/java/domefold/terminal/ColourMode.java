@@ -1,0 +1,6 @@
+package domefold.terminal;
+
+/** How many colours the terminal shows. */
+public enum ColourMode {
+    NONE, ANSI_16, INDEXED_256, RGB
+}

@@ -1,0 +1,69 @@
+package domefold.terminal;
+
+import java.io.IOException;
+import java.io.InputStream;
+import org.jline.utils.NonBlockingInputStream;
+
+/**
+ * The bytes typed, for Lanterna's decoder. After an ESC byte it waits a moment for the rest of a key's sequence, which over
+ * a slow link arrives in a packet of its own; Lanterna itself can wait in steps of 250 ms only.
+ *
+ * <p>Every read is timed: JLine's untimed one holds a monitor that closing the terminal needs.
+ */
+final class KeyBytes extends InputStream {
+    private static final int ESCAPE = 27;
+    private static final int REST_OF_SEQUENCE_MS = 25;
+    private static final int AT_ONCE_MS = 1;
+    private static final int LOOK_UP_MS = 250;
+
+    private final NonBlockingInputStream typed;
+    private boolean afterEscape;
+    private volatile boolean stopped;
+
+    KeyBytes(InputStream typed) {
+        this.typed = (NonBlockingInputStream) typed;
+    }
+
+    /** Waits at most that long for a byte and tells whether there is one, or the end, to read. */
+    boolean await(int milliseconds) throws IOException {
+        return stopped || typed.peek(milliseconds) != NonBlockingInputStream.READ_EXPIRED;
+    }
+
+    void stop() {
+        stopped = true;
+    }
+
+    @Override
+    public int available() throws IOException {
+        return typed.peek(afterEscape ? REST_OF_SEQUENCE_MS : AT_ONCE_MS) >= 0 ? 1 : 0;
+    }
+
+    @Override
+    public int read() throws IOException {
+        int next = NonBlockingInputStream.READ_EXPIRED;
+        while (next == NonBlockingInputStream.READ_EXPIRED) {
+            if (stopped) {
+                return -1;
+            }
+            next = typed.read((long) LOOK_UP_MS);
+        }
+        afterEscape = next == ESCAPE;
+        return next < 0 ? -1 : next;
+    }
+
+    @Override
+    public int read(byte[] into, int offset, int length) throws IOException {
+        if (length == 0) {
+            return 0;
+        }
+        int count = 0;
+        do {
+            int next = read();
+            if (next < 0) {
+                return count == 0 ? -1 : count;
+            }
+            into[offset + count++] = (byte) next;
+        } while (count < length && typed.available() > 0);
+        return count;
+    }
+}

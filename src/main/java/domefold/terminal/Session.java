@@ -1,0 +1,133 @@
+package domefold.terminal;
+
+import com.googlecode.lanterna.input.KeyStroke;
+import java.io.Closeable;
+import java.io.IOException;
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.concurrent.TimeUnit;
+import org.jline.terminal.Terminal;
+
+/** The terminal while the full screen has it: entered, signalled, suspended, resumed, and given back once. */
+final class Session implements Closeable {
+    private final Tty tty;
+    private final TtyTerminal terminal;
+    private final Glass glass;
+    private final HeldErrors errors = new HeldErrors();
+    private final Map<Terminal.Signal, Terminal.SignalHandler> before = new EnumMap<>(Terminal.Signal.class);
+    private final Thread onExit = new Thread(this::restore, "restore-terminal");
+    private boolean restored;
+    private volatile boolean resized;
+    private volatile boolean interrupted;
+    private volatile boolean askedToSuspend;
+    private volatile boolean continued;
+
+    Session(Tty tty) throws IOException {
+        this.tty = tty;
+        this.terminal = TtyTerminal.on(tty.jline());
+        this.glass = new Glass(terminal, new Palette(tty.modes().colour(), tty.modes().light()));
+        Runtime.getRuntime().addShutdownHook(onExit);
+        on(Terminal.Signal.WINCH, () -> resized = true);
+        on(Terminal.Signal.INT, () -> interrupted = true);
+        on(Terminal.Signal.TSTP, () -> askedToSuspend = true);
+        on(Terminal.Signal.CONT, () -> continued = true);
+        try {
+            glass.enter();
+        } catch (IOException | RuntimeException failure) {
+            close();
+            throw failure;
+        }
+    }
+
+    Glass glass() {
+        return glass;
+    }
+
+    TerminalModes modes() {
+        return tty.modes();
+    }
+
+    KeyStroke poll() throws IOException {
+        return terminal.pollInput();
+    }
+
+    /** Waits for a key, a new size or a return from suspension; true where an interrupt came from outside. */
+    boolean awaitSomething(int lookUpMs) throws IOException {
+        while (true) {
+            if (interrupted) {
+                return true;
+            }
+            if (askedToSuspend) {
+                askedToSuspend = false;
+                suspend();
+                return false;
+            }
+            if (resized || continued) {
+                noticeWorld();
+                return false;
+            }
+            if (terminal.keys().await(lookUpMs)) {
+                return false;
+            }
+        }
+    }
+
+    private void noticeWorld() throws IOException {
+        if (continued) {
+            terminal.takeKeys();
+            glass.repaintWhole();
+        }
+        continued = false;
+        resized = false;
+        terminal.getTerminalSize();
+    }
+
+    /** Gives the terminal back, stops this process as the terminal's own Ctrl-Z would have, and goes on when continued. */
+    private void suspend() throws IOException {
+        glass.leave();
+        terminal.giveKeysBack();
+        Process stop = new ProcessBuilder("kill", "-STOP", Long.toString(ProcessHandle.current().pid())).start();
+        try {
+            stop.waitFor(1, TimeUnit.SECONDS);
+        } catch (InterruptedException interruption) {
+            Thread.currentThread().interrupt();
+        }
+        terminal.takeKeys();
+        terminal.getTerminalSize();
+        glass.enter();
+    }
+
+    private void on(Terminal.Signal signal, Runnable action) {
+        before.put(signal, tty.jline().handle(signal, received -> action.run()));
+    }
+
+    /** May run twice, once from the end of the program. */
+    private synchronized void restore() {
+        if (restored) {
+            return;
+        }
+        restored = true;
+        try {
+            glass.leave();
+        } catch (IOException gone) {
+            // A terminal that hung up cannot be restored and need not be.
+        }
+        try {
+            terminal.close();
+        } catch (IOException gone) {
+            // As above.
+        }
+        errors.release();
+    }
+
+    @Override
+    public void close() {
+        restore();
+        before.forEach((signal, handler) -> tty.jline().handle(signal, handler));
+        try {
+            Runtime.getRuntime().removeShutdownHook(onExit);
+        } catch (IllegalStateException ending) {
+            // The program is ending already and the hook has run or will.
+        }
+    }
+}

@@ -1,0 +1,85 @@
+package domefold.terminal;
+
+import domefold.canvas.Glyphs;
+import java.util.Locale;
+import java.util.Map;
+
+/**
+ * What this terminal can show, found from the environment alone.
+ *
+ * @param colour how many colours
+ * @param utf8 whether its characters are UTF-8 and its font has drawing characters
+ * @param light whether its ground is light
+ * @param fullScreen whether it can be painted at all
+ */
+public record TerminalModes(ColourMode colour, boolean utf8, boolean light, boolean fullScreen) {
+    private static final int DARKEST_LIGHT_GROUND = 9;
+    private static final int LIGHT_GREY_GROUND = 7;
+
+    /**
+     * Colours: {@code NO_COLOR} present and not empty comes first (no-color.org), then a dumb terminal, then
+     * {@code COLORTERM}, then the terminal's name. Characters: the first of {@code LC_ALL}, {@code LC_CTYPE}, {@code LANG}
+     * that is not empty, as POSIX has it; the Linux console is ASCII because its fonts lack braille.
+     */
+    public static TerminalModes detect(Map<String, String> environment) {
+        String term = value(environment, "TERM").toLowerCase(Locale.ROOT);
+        boolean dumb = term.isEmpty() || term.equals("dumb");
+        return new TerminalModes(colour(environment, term, dumb), utf8(environment) && !term.equals("linux"),
+                lightGround(value(environment, "COLORFGBG")), !dumb);
+    }
+
+    public TerminalModes withColour(ColourMode chosen) {
+        return new TerminalModes(chosen, utf8, light, fullScreen);
+    }
+
+    public TerminalModes inAscii() {
+        return new TerminalModes(colour, false, light, fullScreen);
+    }
+
+    public TerminalModes withLight(boolean lightGround) {
+        return new TerminalModes(colour, utf8, lightGround, fullScreen);
+    }
+
+    public Glyphs glyphs() {
+        return utf8 ? Glyphs.UNICODE : Glyphs.ASCII;
+    }
+
+    private static ColourMode colour(Map<String, String> environment, String term, boolean dumb) {
+        if (dumb || !value(environment, "NO_COLOR").isEmpty()) {
+            return ColourMode.NONE;
+        }
+        String colours = value(environment, "COLORTERM").toLowerCase(Locale.ROOT);
+        if (colours.equals("truecolor") || colours.equals("24bit")) {
+            return ColourMode.RGB;
+        }
+        if (term.endsWith("-direct")) {
+            return ColourMode.RGB;
+        }
+        return term.contains("256color") ? ColourMode.INDEXED_256 : ColourMode.ANSI_16;
+    }
+
+    private static boolean utf8(Map<String, String> environment) {
+        for (String name : new String[] {"LC_ALL", "LC_CTYPE", "LANG"}) {
+            String locale = value(environment, name).toLowerCase(Locale.ROOT);
+            if (!locale.isEmpty()) {
+                return locale.contains("utf-8") || locale.contains("utf8");
+            }
+        }
+        return false;
+    }
+
+    /** {@code COLORFGBG} is {@code foreground;ground} in the sixteen colours; some terminals set it, most do not. */
+    private static boolean lightGround(String foregroundAndGround) {
+        String ground = foregroundAndGround.substring(foregroundAndGround.lastIndexOf(';') + 1);
+        if (!ground.matches("[0-9]{1,2}")) {
+            return false;
+        }
+        int index = Integer.parseInt(ground);
+        return index == LIGHT_GREY_GROUND || index >= DARKEST_LIGHT_GROUND;
+    }
+
+    private static String value(Map<String, String> environment, String name) {
+        String value = environment.get(name);
+        return value == null ? "" : value.strip();
+    }
+}

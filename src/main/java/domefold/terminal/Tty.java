@@ -1,0 +1,52 @@
+package domefold.terminal;
+
+import java.io.Closeable;
+import java.io.IOException;
+import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
+import org.jline.terminal.Terminal;
+import org.jline.terminal.TerminalBuilder;
+
+/**
+ * The terminal this process was started on, opened once and owned here; both faces live on it, one after the other.
+ * Nobody else may touch {@code System.in}.
+ */
+public final class Tty implements Closeable {
+    private final Terminal jline;
+    private final TerminalModes modes;
+
+    private Tty(Terminal jline, TerminalModes modes) {
+        this.jline = jline;
+        this.modes = modes;
+    }
+
+    /** Opens the terminal; both standard input and standard output must be one. */
+    public static Tty open(TerminalModes modes) throws NoTerminal {
+        if (!modes.fullScreen()) {
+            throw new NoTerminal("This terminal cannot show a full screen (TERM is dumb or not set); use --line.", null);
+        }
+        Charset charset = modes.utf8() ? StandardCharsets.UTF_8 : StandardCharsets.ISO_8859_1;
+        try {
+            return new Tty(TerminalBuilder.builder().system(true).dumb(false)
+                    .systemOutput(TerminalBuilder.SystemOutput.SysOut).providers("jni,exec").graphemeCluster(false)
+                    .encoding(charset).stdinEncoding(charset).stdoutEncoding(charset).nativeSignals(true)
+                    .signalHandler(Terminal.SignalHandler.SIG_DFL).build(), modes);
+        } catch (IOException | IllegalStateException failure) {
+            throw new NoTerminal("There is no terminal here; use --line, or plan for a case file.", failure);
+        }
+    }
+
+    /** For the line face, which reads lines on the same terminal. */
+    public Terminal jline() {
+        return jline;
+    }
+
+    public TerminalModes modes() {
+        return modes;
+    }
+
+    @Override
+    public void close() throws IOException {
+        jline.close();
+    }
+}
