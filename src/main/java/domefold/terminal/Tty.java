@@ -12,6 +12,9 @@ import org.jline.terminal.TerminalBuilder;
  * Nobody else may touch {@code System.in}.
  */
 public final class Tty implements Closeable {
+    /** JLine 4.5 raises a signal for Ctrl-C even where the line discipline leaves it alone, unless told not to. */
+    private static final String SIGNALS_FROM_BYTES = "org.jline.terminal.softwareSignals";
+
     private final Terminal jline;
     private final TerminalModes modes;
 
@@ -26,6 +29,7 @@ public final class Tty implements Closeable {
             throw new NoTerminal("This terminal cannot show a full screen (TERM is dumb or not set); use --line.", null);
         }
         Charset charset = modes.utf8() ? StandardCharsets.UTF_8 : StandardCharsets.ISO_8859_1;
+        System.setProperty(SIGNALS_FROM_BYTES, "false");
         try {
             return new Tty(TerminalBuilder.builder().system(true).dumb(false)
                     .systemOutput(TerminalBuilder.SystemOutput.SysOut).providers("jni,exec").graphemeCluster(false)
