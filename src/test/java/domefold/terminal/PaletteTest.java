@@ -1,0 +1,78 @@
+package domefold.terminal;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.googlecode.lanterna.TextColor;
+import domefold.canvas.Role;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+
+class PaletteTest {
+    /** Smallest contrast for text in WCAG 2.2, criterion 1.4.3. */
+    private static final double LEAST_CONTRAST = 4.5;
+
+    private static final Set<Role> WITHOUT_MEANING = EnumSet.of(Role.BODY, Role.FAINT, Role.LABEL, Role.DRAWING);
+
+    @Test
+    void everyHueStandsOutFromItsGround() {
+        for (ColourMode mode : List.of(ColourMode.RGB, ColourMode.INDEXED_256)) {
+            for (boolean light : new boolean[] {false, true}) {
+                Palette palette = new Palette(mode, light);
+                for (Role role : Role.values()) {
+                    TextColor ink = palette.of(role).ink();
+                    if (ink != TextColor.ANSI.DEFAULT) {
+                        double contrast = contrast(luminance(ink), light ? 1 : 0);
+                        assertTrue(contrast >= LEAST_CONTRAST, role + " " + mode + (light ? " on light " : " on dark ")
+                                + contrast);
+                    }
+                }
+            }
+        }
+    }
+
+    @Test
+    void withoutColoursEveryRoleWithAMeaningDiffersFromPlainText() {
+        Palette palette = new Palette(ColourMode.NONE, false);
+        for (Role role : Role.values()) {
+            assertEquals(TextColor.ANSI.DEFAULT, palette.of(role).ink());
+            assertEquals(TextColor.ANSI.DEFAULT, palette.of(role).ground());
+            if (!WITHOUT_MEANING.contains(role)) {
+                assertNotEquals(palette.of(Role.BODY).weight(), palette.of(role).weight(), role.name());
+            }
+        }
+    }
+
+    @Test
+    void rolesThatStandInForEachOtherNeverLookAlike() {
+        List<Set<Role>> rivals = List.of(EnumSet.of(Role.FITS, Role.TIGHT, Role.OUTSIDE, Role.SELECTED),
+                EnumSet.of(Role.CAUTION, Role.REFUSED, Role.BODY), EnumSet.of(Role.DRAWING, Role.DRAWING_OTHER),
+                EnumSet.of(Role.QUESTION, Role.ANSWER, Role.BODY), EnumSet.of(Role.TITLE, Role.QUESTION),
+                EnumSet.of(Role.BANNER, Role.SELECTED));
+        for (ColourMode mode : ColourMode.values()) {
+            for (boolean light : new boolean[] {false, true}) {
+                Palette palette = new Palette(mode, light);
+                for (Set<Role> group : rivals) {
+                    assertEquals(group.size(), group.stream().map(palette::of).distinct().count(), mode + " " + group);
+                }
+            }
+        }
+    }
+
+    /** Relative luminance as WCAG 2.2 defines it, from sRGB. */
+    private static double luminance(TextColor colour) {
+        return 0.2126 * linear(colour.getRed()) + 0.7152 * linear(colour.getGreen()) + 0.0722 * linear(colour.getBlue());
+    }
+
+    private static double linear(int eightBits) {
+        double share = eightBits / 255.0;
+        return share <= 0.04045 ? share / 12.92 : Math.pow((share + 0.055) / 1.055, 2.4);
+    }
+
+    private static double contrast(double one, double other) {
+        return (Math.max(one, other) + 0.05) / (Math.min(one, other) + 0.05);
+    }
+}

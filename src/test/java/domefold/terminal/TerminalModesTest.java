@@ -1,0 +1,55 @@
+package domefold.terminal;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+
+class TerminalModesTest {
+    @Test
+    void coloursFollowTheEnvironment() {
+        assertEquals(ColourMode.ANSI_16, colour(Map.of("TERM", "xterm")));
+        assertEquals(ColourMode.INDEXED_256, colour(Map.of("TERM", "tmux-256color")));
+        assertEquals(ColourMode.RGB, colour(Map.of("TERM", "xterm-256color", "COLORTERM", "truecolor")));
+        assertEquals(ColourMode.RGB, colour(Map.of("TERM", "xterm", "COLORTERM", "24bit")));
+        assertEquals(ColourMode.NONE, colour(Map.of("TERM", "dumb", "COLORTERM", "truecolor")));
+        assertEquals(ColourMode.NONE, colour(Map.of()));
+    }
+
+    @Test
+    void noColourCountsOnlyWhenItIsNotEmpty() {
+        assertEquals(ColourMode.NONE, colour(Map.of("TERM", "xterm-256color", "NO_COLOR", "0")));
+        assertEquals(ColourMode.INDEXED_256, colour(Map.of("TERM", "xterm-256color", "NO_COLOR", "")));
+    }
+
+    @Test
+    void charactersFollowTheFirstLocaleVariableThatIsNotEmpty() {
+        assertTrue(TerminalModes.detect(Map.of("TERM", "xterm", "LANG", "en_GB.UTF-8")).utf8());
+        assertTrue(TerminalModes.detect(Map.of("TERM", "xterm", "LC_ALL", "", "LC_CTYPE", "C.utf8", "LANG", "C")).utf8());
+        assertFalse(TerminalModes.detect(Map.of("TERM", "xterm", "LC_ALL", "C", "LANG", "en_GB.UTF-8")).utf8());
+        assertFalse(TerminalModes.detect(Map.of("TERM", "linux", "LANG", "en_GB.UTF-8")).utf8());
+        assertFalse(TerminalModes.detect(Map.of("TERM", "xterm")).utf8());
+    }
+
+    @Test
+    void aLightGroundIsTakenFromTheTerminalWhereItSays() {
+        assertTrue(TerminalModes.detect(Map.of("TERM", "xterm", "COLORFGBG", "0;15")).light());
+        assertTrue(TerminalModes.detect(Map.of("TERM", "xterm", "COLORFGBG", "0;default;7")).light());
+        assertFalse(TerminalModes.detect(Map.of("TERM", "xterm", "COLORFGBG", "15;0")).light());
+        assertFalse(TerminalModes.detect(Map.of("TERM", "xterm", "COLORFGBG", "15;8")).light());
+        assertFalse(TerminalModes.detect(Map.of("TERM", "xterm", "COLORFGBG", "x;")).light());
+    }
+
+    @Test
+    void aDumbTerminalIsNotPainted() {
+        assertFalse(TerminalModes.detect(Map.of("TERM", "dumb")).fullScreen());
+        assertFalse(TerminalModes.detect(Map.of()).fullScreen());
+        assertTrue(TerminalModes.detect(Map.of("TERM", "screen")).fullScreen());
+    }
+
+    private static ColourMode colour(Map<String, String> environment) {
+        return TerminalModes.detect(environment).colour();
+    }
+}
