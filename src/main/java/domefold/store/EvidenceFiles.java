@@ -19,7 +19,8 @@ import java.util.Optional;
 public final class EvidenceFiles {
     /** Constants, one file per subject. Columns: id, quantity, value, unit, source, status, date, note. */
     private static final List<String> CONSTANT_FILES =
-            List.of("constants-sizing", "constants-device", "constants-followup", "constants-choosing", "constants-ladder");
+            List.of("constants-sizing", "constants-device", "constants-followup", "constants-choosing", "constants-ladder",
+                    "constants-practice");
 
     private static final List<String> TABLES = List.of("measurements", "populations", "sizing-rules", "outcomes",
             "effects", "surveillance", "diagnostics", "costs", "incision", "ripple-and-fill", "rare-harms",

@@ -1,0 +1,29 @@
+package domefold.practice;
+
+import domefold.evidence.Constants;
+import domefold.patient.Measure;
+import domefold.patient.Ptosis;
+import domefold.patient.Reading;
+import java.util.Map;
+
+/**
+ * The two vertical readings that are taken where a breast is ptotic, on the side of the published line
+ * {@code vsd = 1.13 vbd + 1.86} (PTO-09) that the grade calls for: grade I below it, II and III above.
+ */
+final class Droop {
+    private static final double SLOPE = 1.13;
+    private static final double INTERCEPT_CM = 1.86;
+    private static final double NEAREST_CM = 0.2;
+
+    private Droop() {}
+
+    static void read(Map<Measure, Reading> taken, Ptosis grade, Constants constants, Dice dice) {
+        double base = new Spread(constants.value("PRA-VERTICAL-BASE-MEAN"), constants.value("PRA-VERTICAL-BASE-SD"))
+                .normal(dice.normal());
+        Reading baseRead = Ticks.tenths(base);
+        double apart = NEAREST_CM + dice.exponential(1);
+        double surface = SLOPE * baseRead.value() + INTERCEPT_CM + (grade == Ptosis.GRADE_I ? -apart : apart);
+        taken.put(Measure.VERTICAL_BASE, baseRead);
+        taken.put(Measure.VERTICAL_SURFACE, Ticks.tenths(Math.max(baseRead.value(), surface)));
+    }
+}

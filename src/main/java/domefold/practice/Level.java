@@ -1,0 +1,61 @@
+package domefold.practice;
+
+import domefold.evidence.Constants;
+import domefold.patient.HealthQuestion;
+import domefold.patient.Measure;
+import domefold.patient.Ptosis;
+import domefold.patient.Side;
+
+/** Sorts drawn women into levels. */
+final class Level {
+    private final Constants constants;
+    private final Gate gate;
+
+    Level(Constants constants, Gate gate) {
+        this.constants = constants;
+        this.gate = gate;
+    }
+
+    /** Breasts of a size whose owner would ask for augmentation. */
+    boolean asks(Person person) {
+        return person.mean(Measure.BREAST_VOLUME) <= constants.value("PRA-ASKS-UP-TO-ML");
+    }
+
+    /** Nothing that calls for more than the ordinary. */
+    boolean ordinary(Person person) {
+        return !trapped(person) && !difficult(person) && gate.usual(person)
+                && person.history().values().stream().noneMatch(answer -> answer);
+    }
+
+    /** Asymmetric, thinly covered or tight. */
+    boolean difficult(Person person) {
+        if (Math.abs(person.difference(Measure.BREAST_VOLUME)) > constants.value("PRA-ASYMMETRIC-ML")
+                || apart(person, Measure.BASE_WIDTH) || apart(person, Measure.NIPPLE_TO_FOLD)) {
+            return true;
+        }
+        for (Side side : Side.values()) {
+            if (person.value(side, Measure.UPPER_PINCH) < constants.value("PRA-THIN-COVER")
+                    || person.value(side, Measure.SKIN_STRETCH) < constants.value("PRA-TIGHT-SKIN")) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** What level 3 plants, met by chance. */
+    boolean trapped(Person person) {
+        for (Side side : Side.values()) {
+            if (person.side(side).ptosis().filter(grade -> grade.compareTo(Ptosis.GRADE_II) >= 0).isPresent()
+                    || person.value(side, Measure.BASE_WIDTH) < constants.value("PRA-CONSTRICTED-WIDTH")
+                    || person.value(side, Measure.NIPPLE_TO_FOLD_STRETCHED) < constants.value("PRA-CONSTRICTED-FOLD")) {
+                return true;
+            }
+        }
+        return person.value(Measure.AGE) < constants.value("PRA-AGE-GEL")
+                || person.history().get(HealthQuestion.CHEST_IRRADIATION);
+    }
+
+    private boolean apart(Person person, Measure measure) {
+        return Math.abs(person.difference(measure)) >= constants.value("PRA-ASYMMETRIC-CM") - 1e-9;
+    }
+}

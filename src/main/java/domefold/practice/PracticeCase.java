@@ -1,0 +1,46 @@
+package domefold.practice;
+
+import domefold.patient.Case;
+import java.util.Collections;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+
+/**
+ * An invented patient. The same number at the same level is the same patient for ever.
+ *
+ * @param number her number, 1 or more
+ * @param level 1 ordinary; 2 asymmetric, thinly covered or tight; 3 with a trap
+ * @param of the consult as the engine takes it
+ * @param history her history in plain words
+ * @param wish her wish in plain words
+ * @param findings what the eye sees before the tape is out
+ * @param traps what the case hides; empty below level 3
+ */
+public record PracticeCase(
+        int number, int level, Case of, String history, String wish, List<Finding> findings, Set<Trap> traps) {
+    /** Stands wherever a practice case is shown. */
+    public static final String BANNER = "PRACTICE - this patient is invented; nothing here is a clinical record";
+
+    public static final int LOWEST_LEVEL = 1;
+    public static final int HIGHEST_LEVEL = 3;
+
+    public PracticeCase {
+        if (number < 1) {
+            throw new IllegalArgumentException("practice cases are numbered from 1, got " + number);
+        }
+        if (level < LOWEST_LEVEL || level > HIGHEST_LEVEL) {
+            throw new IllegalArgumentException("practice has levels 1 to 3, got " + level);
+        }
+        findings = List.copyOf(findings);
+        Set<Trap> inOrder = EnumSet.noneOf(Trap.class);
+        inOrder.addAll(traps);
+        traps = Collections.unmodifiableSet(inOrder);
+    }
+
+    /** The same patient with left and right exchanged. */
+    public PracticeCase mirrored() {
+        List<Finding> exchanged = findings.stream().map(Finding::mirrored).toList();
+        return new PracticeCase(number, level, of.mirrored(), history, wish, exchanged, traps);
+    }
+}
