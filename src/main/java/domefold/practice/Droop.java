@@ -8,11 +8,9 @@ import java.util.Map;
 
 /**
  * The two vertical readings that are taken where a breast is ptotic, on the side of the published line
- * {@code vsd = 1.13 vbd + 1.86} (PTO-09) that the grade calls for: grade I below it, II and III above.
+ * of PTO-09 ({@code vsd = slope vbd + offset}) that the grade calls for: grade I below it, II and III above.
  */
 final class Droop {
-    private static final double SLOPE = 1.13;
-    private static final double INTERCEPT_CM = 1.86;
     private static final double NEAREST_CM = 0.2;
 
     private Droop() {}
@@ -22,7 +20,8 @@ final class Droop {
                 .normal(dice.normal());
         Reading baseRead = Ticks.tenths(base);
         double apart = NEAREST_CM + dice.exponential(1);
-        double surface = SLOPE * baseRead.value() + INTERCEPT_CM + (grade == Ptosis.GRADE_I ? -apart : apart);
+        double surface = constants.value("PTO-09-SLOPE") * baseRead.value()
+                + constants.value("PTO-09-OFFSET") + (grade == Ptosis.GRADE_I ? -apart : apart);
         taken.put(Measure.VERTICAL_BASE, baseRead);
         taken.put(Measure.VERTICAL_SURFACE, Ticks.tenths(Math.max(baseRead.value(), surface)));
     }

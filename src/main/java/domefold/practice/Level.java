@@ -9,11 +9,11 @@ import domefold.patient.Side;
 /** Sorts drawn women into levels. */
 final class Level {
     private final Constants constants;
-    private final Gate gate;
+    private final Body body;
 
-    Level(Constants constants, Gate gate) {
+    Level(Constants constants, Body body) {
         this.constants = constants;
-        this.gate = gate;
+        this.body = body;
     }
 
     /** Breasts of a size whose owner would ask for augmentation. */
@@ -23,19 +23,19 @@ final class Level {
 
     /** Nothing that calls for more than the ordinary. */
     boolean ordinary(Person person) {
-        return !trapped(person) && !difficult(person) && gate.usual(person)
+        return !trapped(person) && !difficult(person) && body.usual(person)
                 && person.history().values().stream().noneMatch(answer -> answer);
     }
 
     /** Asymmetric, thinly covered or tight. */
     boolean difficult(Person person) {
-        if (Math.abs(person.difference(Measure.BREAST_VOLUME)) > constants.value("PRA-ASYMMETRIC-ML")
+        if (Math.abs(person.difference(Measure.BREAST_VOLUME)) > constants.value("ASY-12")
                 || apart(person, Measure.BASE_WIDTH) || apart(person, Measure.NIPPLE_TO_FOLD)) {
             return true;
         }
         for (Side side : Side.values()) {
             if (person.value(side, Measure.UPPER_PINCH) < constants.value("PRA-THIN-COVER")
-                    || person.value(side, Measure.SKIN_STRETCH) < constants.value("PRA-TIGHT-SKIN")) {
+                    || person.value(side, Measure.SKIN_STRETCH) < constants.value("ADJ-01-LIMIT")) {
                 return true;
             }
         }
@@ -46,12 +46,12 @@ final class Level {
     boolean trapped(Person person) {
         for (Side side : Side.values()) {
             if (person.side(side).ptosis().filter(grade -> grade.compareTo(Ptosis.GRADE_II) >= 0).isPresent()
-                    || person.value(side, Measure.BASE_WIDTH) < constants.value("PRA-CONSTRICTED-WIDTH")
-                    || person.value(side, Measure.NIPPLE_TO_FOLD_STRETCHED) < constants.value("PRA-CONSTRICTED-FOLD")) {
+                    || person.value(side, Measure.BASE_WIDTH) < constants.value("CON-01")
+                    || person.value(side, Measure.NIPPLE_TO_FOLD_STRETCHED) < constants.value("CON-02")) {
                 return true;
             }
         }
-        return person.value(Measure.AGE) < constants.value("PRA-AGE-GEL")
+        return person.value(Measure.AGE) < constants.value("LIM-02")
                 || person.history().get(HealthQuestion.CHEST_IRRADIATION);
     }
 

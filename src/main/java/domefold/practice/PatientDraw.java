@@ -1,5 +1,6 @@
 package domefold.practice;
 
+import domefold.evidence.Constants;
 import domefold.evidence.Evidence;
 import java.util.EnumSet;
 import java.util.List;
@@ -21,14 +22,20 @@ public final class PatientDraw {
     private static final List<Trap> SECOND = List.of(Trap.AGE_BELOW_LABEL, Trap.CONTRAINDICATION, Trap.WISH_BEYOND_BASE);
     private final Population population;
     private final Planting planting;
-    private final Gate gate;
+    private final Body body;
     private final Level levels;
 
-    private PatientDraw(Evidence evidence) {
+    private PatientDraw(Evidence given) {
+        Evidence evidence = given.with(asShipped(given.constants()));
         population = new Population(evidence);
         planting = new Planting(evidence);
-        gate = new Gate(evidence);
-        levels = new Level(evidence.constants(), gate);
+        body = new Body(evidence);
+        levels = new Level(evidence.constants(), body);
+    }
+
+    /** Without the surgeon's own values: they must not turn a number into another patient. */
+    private static Constants asShipped(Constants constants) {
+        return Constants.of(constants.all().stream().map(one -> one.original().orElse(one)).toList());
     }
 
     /** For drawing many: reads the tables once. */
@@ -66,7 +73,7 @@ public final class PatientDraw {
         Person person = person(level, traps, dice);
         String code = String.format(Locale.ROOT, "P%d-%06d", level, number);
         return new PracticeCase(number, level, person.toCase(code), Story.history(person, dice),
-                Story.wish(person, traps, dice), person.findings(), traps);
+                Story.wish(person, traps, dice), person.sightings(), traps);
     }
 
     /**
@@ -102,7 +109,7 @@ public final class PatientDraw {
             for (Trap trap : traps) {
                 person = planting.plant(trap, person, dice);
             }
-            if (gate.possible(person)) {
+            if (body.possible(person)) {
                 return person;
             }
         }
@@ -112,7 +119,7 @@ public final class PatientDraw {
     /** The next possible woman, of any level, whether she would ask or not. */
     Person next(Dice dice) {
         Person person = population.draw(dice);
-        for (int i = 0; !gate.possible(person); i++) {
+        for (int i = 0; !body.possible(person); i++) {
             if (i == MOST_TRIES) {
                 throw new IllegalStateException("no possible patient in " + MOST_TRIES + " draws");
             }

@@ -22,7 +22,7 @@ record Person(
         Breast right,
         Map<HealthQuestion, Boolean> history,
         Wishes wishes,
-        List<Finding> findings) {
+        List<Sighting> sightings) {
     /** Practice has no calendar: every invented consult bears this day. */
     private static final LocalDate DAY = LocalDate.of(2026, 1, 5);
 
@@ -49,7 +49,7 @@ record Person(
     }
 
     Person withPatient(Measure measure, Reading reading) {
-        return new Person(patient.with(measure, reading), chest, left, right, history, wishes, findings);
+        return new Person(patient.with(measure, reading), chest, left, right, history, wishes, sightings);
     }
 
     Person with(Side side, Measure measure, Reading reading) {
@@ -58,18 +58,18 @@ record Person(
 
     Person with(Side side, Breast changed) {
         return new Person(patient, chest, side == Side.LEFT ? changed : left, side == Side.RIGHT ? changed : right,
-                history, wishes, findings);
+                history, wishes, sightings);
     }
 
     Person with(Map<HealthQuestion, Boolean> changed) {
-        return new Person(patient, chest, left, right, changed, wishes, findings);
+        return new Person(patient, chest, left, right, changed, wishes, sightings);
     }
 
     Person with(Wishes changed) {
-        return new Person(patient, chest, left, right, history, changed, findings);
+        return new Person(patient, chest, left, right, history, changed, sightings);
     }
 
-    Person with(List<Finding> changed) {
+    Person with(List<Sighting> changed) {
         return new Person(patient, chest, left, right, history, wishes, changed);
     }
 

@@ -2,7 +2,6 @@ package domefold.practice;
 
 import domefold.evidence.Constants;
 import domefold.evidence.Evidence;
-import domefold.evidence.Table;
 import domefold.patient.Breast;
 import domefold.patient.HealthQuestion;
 import domefold.patient.Measure;
@@ -34,8 +33,7 @@ final class Planting {
         wishes = new Population.WishDraw(evidence);
         for (Measure measure : List.of(Measure.BASE_WIDTH, Measure.NIPPLE_TO_FOLD, Measure.NIPPLE_TO_FOLD_STRETCHED,
                 Measure.STERNAL_NOTCH_TO_NIPPLE, Measure.NIPPLE_TO_MIDLINE)) {
-            Table.Row row = Published.measurement(evidence, measure.evidenceId());
-            scanOffsetCm.put(measure, row.number("offset_3d_minus_hand_cm").orElseThrow());
+            scanOffsetCm.put(measure, constants.value("SCAN-OFFSET-" + measure.name().replace('_', '-')));
         }
     }
 
@@ -51,7 +49,7 @@ final class Planting {
     }
 
     private Person young(Person person, Dice dice) {
-        int gel = (int) constants.value("PRA-AGE-GEL");
+        int gel = (int) constants.value("LIM-02");
         int adult = (int) constants.value("PRA-AGE-YOUNGEST");
         int age = dice.chance(MINOR) ? adult - 1 : adult + dice.below(gel - adult);
         return person.withPatient(Measure.AGE, Ticks.hand(age));
@@ -79,14 +77,14 @@ final class Planting {
     }
 
     private Person narrow(Person person, Side side, Dice dice) {
-        double width = constants.value("PRA-CONSTRICTED-WIDTH") - 0.1 - 0.9 * dice.uniform();
+        double width = constants.value("CON-01") - 0.1 - 0.9 * dice.uniform();
         double volume = person.value(side, Measure.BREAST_VOLUME) * 0.7;
         return person.with(side, Measure.BASE_WIDTH, Ticks.tenths(width))
                 .with(side, Measure.BREAST_VOLUME, Ticks.whole(volume, 5));
     }
 
     private Person shortened(Person person, Side side, Dice dice) {
-        double stretched = constants.value("PRA-CONSTRICTED-FOLD") - 0.1 - 0.7 * dice.uniform();
+        double stretched = constants.value("CON-02") - 0.1 - 0.7 * dice.uniform();
         Person changed = person.with(side, Measure.NIPPLE_TO_FOLD_STRETCHED, Ticks.tenths(stretched))
                 .with(side, Measure.NIPPLE_TO_FOLD, Ticks.tenths(stretched - 0.3 - 0.3 * dice.uniform()));
         double areola = Math.min(person.value(side, Measure.AREOLA), 4.5);
@@ -94,12 +92,12 @@ final class Planting {
                 .with(side, Measure.AREOLA_TO_FOLD_STRETCHED, Ticks.tenths(stretched - areola / 2));
     }
 
-    private List<Finding> seen(Person person, Optional<Side> side) {
-        List<Finding> findings = new ArrayList<>(person.findings());
-        findings.removeIf(finding -> finding.kind() != Kind.CHEST_WALL);
-        findings.add(new Finding(Kind.BASE_CONSTRICTION, side));
-        findings.addAll(Seen.of(person, constants));
-        return findings;
+    private List<Sighting> seen(Person person, Optional<Side> side) {
+        List<Sighting> sightings = new ArrayList<>(person.sightings());
+        sightings.removeIf(finding -> finding.kind() != Kind.CHEST_WALL);
+        sightings.add(new Sighting(Kind.BASE_CONSTRICTION, side));
+        sightings.addAll(Seen.of(person, constants));
+        return sightings;
     }
 
     /** Grade II or III, a long lower pole and a low nipple, on one side or both. */
@@ -127,11 +125,11 @@ final class Planting {
         return person.with(side, new Breast(new Readings(taken), Optional.of(grade)));
     }
 
-    private List<Finding> kept(Person person) {
-        List<Finding> findings = new ArrayList<>(person.findings());
-        findings.removeIf(finding -> finding.kind() != Kind.CHEST_WALL && finding.kind() != Kind.BASE_CONSTRICTION);
-        findings.addAll(Seen.of(person, constants));
-        return findings;
+    private List<Sighting> kept(Person person) {
+        List<Sighting> sightings = new ArrayList<>(person.sightings());
+        sightings.removeIf(finding -> finding.kind() != Kind.CHEST_WALL && finding.kind() != Kind.BASE_CONSTRICTION);
+        sightings.addAll(Seen.of(person, constants));
+        return sightings;
     }
 
     private Person beyond(Person person, Dice dice) {

@@ -69,7 +69,7 @@ final class Population {
         Readings patient = woman.readings(build, meanVolume, dice);
         Person person = new Person(patient, chest(pair, dice), breast(pair, Side.LEFT, ptosis, dice),
                 breast(pair, Side.RIGHT, ptosis, dice), woman.health(dice), Wishes.NONE, List.of());
-        Person seen = person.with(findings(person, kinds, dice));
+        Person seen = person.with(sightings(person, kinds, dice));
         return seen.with(wishes.draw(seen.mean(Measure.BASE_WIDTH), dice));
     }
 
@@ -117,16 +117,16 @@ final class Population {
     }
 
     /** Constriction and the chest wall have no reading: they are seen. The other kinds follow from the readings. */
-    private List<Finding> findings(Person person, Asymmetry.Kinds kinds, Dice dice) {
-        List<Finding> seen = new ArrayList<>();
+    private List<Sighting> sightings(Person person, Asymmetry.Kinds kinds, Dice dice) {
+        List<Sighting> seen = new ArrayList<>();
         Side side = dice.chance(0.5) ? Side.LEFT : Side.RIGHT;
         boolean bothConstricted = dice.chance(constants.value("PRA-CONSTRICTED-BOTH") / 100);
         if (kinds.has(Kind.BASE_CONSTRICTION)) {
-            seen.add(new Finding(Kind.BASE_CONSTRICTION, bothConstricted ? Optional.empty() : Optional.of(side)));
+            seen.add(new Sighting(Kind.BASE_CONSTRICTION, bothConstricted ? Optional.empty() : Optional.of(side)));
         }
         Side wall = dice.chance(0.5) ? Side.LEFT : Side.RIGHT;
         if (kinds.has(Kind.CHEST_WALL)) {
-            seen.add(new Finding(Kind.CHEST_WALL, Optional.of(wall)));
+            seen.add(new Sighting(Kind.CHEST_WALL, Optional.of(wall)));
         }
         seen.addAll(Seen.of(person, constants));
         return seen;
@@ -143,8 +143,8 @@ final class Population {
         private final double sdMl;
 
         WishDraw(Evidence evidence) {
-            fromMl = Published.share(evidence, "VOL-10.5");
-            toMl = Published.share(evidence, "VOL-15");
+            fromMl = evidence.constants().value("VOL-10.5");
+            toMl = evidence.constants().value("VOL-15");
             sdMl = evidence.constants().value("PRA-WISH-SD");
         }
 

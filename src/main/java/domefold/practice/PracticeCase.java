@@ -14,11 +14,11 @@ import java.util.Set;
  * @param of the consult as the engine takes it
  * @param history her history in plain words
  * @param wish her wish in plain words
- * @param findings what the eye sees before the tape is out
+ * @param sightings what the eye sees before the tape is out
  * @param traps what the case hides; empty below level 3
  */
 public record PracticeCase(
-        int number, int level, Case of, String history, String wish, List<Finding> findings, Set<Trap> traps) {
+        int number, int level, Case of, String history, String wish, List<Sighting> sightings, Set<Trap> traps) {
     /** Stands wherever a practice case is shown. */
     public static final String BANNER = "PRACTICE - this patient is invented; nothing here is a clinical record";
 
@@ -32,7 +32,7 @@ public record PracticeCase(
         if (level < LOWEST_LEVEL || level > HIGHEST_LEVEL) {
             throw new IllegalArgumentException("practice has levels 1 to 3, got " + level);
         }
-        findings = List.copyOf(findings);
+        sightings = List.copyOf(sightings);
         Set<Trap> inOrder = EnumSet.noneOf(Trap.class);
         inOrder.addAll(traps);
         traps = Collections.unmodifiableSet(inOrder);
@@ -40,7 +40,7 @@ public record PracticeCase(
 
     /** The same patient with left and right exchanged. */
     public PracticeCase mirrored() {
-        List<Finding> exchanged = findings.stream().map(Finding::mirrored).toList();
+        List<Sighting> exchanged = sightings.stream().map(Sighting::mirrored).toList();
         return new PracticeCase(number, level, of.mirrored(), history, wish, exchanged, traps);
     }
 }

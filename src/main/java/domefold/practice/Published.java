@@ -38,14 +38,4 @@ final class Published {
         }
         throw new IllegalArgumentException("no rule " + ruleId);
     }
-
-    /** A row of {@code measurements.csv}. */
-    static Table.Row measurement(Evidence evidence, String measureId) {
-        for (Table.Row row : evidence.table("measurements").rows()) {
-            if (row.text("id").equals(measureId)) {
-                return row;
-            }
-        }
-        throw new IllegalArgumentException("no measurement " + measureId);
-    }
 }

@@ -15,20 +15,20 @@ final class Seen {
 
     private Seen() {}
 
-    static List<Finding> of(Person person, Constants constants) {
+    static List<Sighting> of(Person person, Constants constants) {
         double cm = constants.value("PRA-SEEN-CM") - SLACK;
-        List<Finding> seen = new ArrayList<>();
+        List<Sighting> seen = new ArrayList<>();
         double level = person.difference(Measure.STERNAL_NOTCH_TO_NIPPLE);
         double midline = person.difference(Measure.NIPPLE_TO_MIDLINE);
         double nipple = Math.abs(level) >= cm ? level : midline;
         add(seen, Kind.NIPPLE_POSITION, nipple, cm);
-        add(seen, Kind.VOLUME, person.difference(Measure.BREAST_VOLUME), constants.value("PRA-SEEN-ML") - SLACK);
+        add(seen, Kind.VOLUME, person.difference(Measure.BREAST_VOLUME), constants.value("ASY-10") - SLACK);
         add(seen, Kind.FOLD_POSITION, level + person.difference(Measure.NIPPLE_TO_FOLD), cm);
         add(seen, Kind.AREOLA, person.difference(Measure.AREOLA), cm);
         boolean left = ptotic(person, Side.LEFT);
         boolean right = ptotic(person, Side.RIGHT);
         if (left || right) {
-            seen.add(new Finding(Kind.PTOSIS,
+            seen.add(new Sighting(Kind.PTOSIS,
                     left && right ? Optional.empty() : Optional.of(left ? Side.LEFT : Side.RIGHT)));
         }
         return seen;
@@ -38,9 +38,9 @@ final class Seen {
         return person.side(side).ptosis().filter(grade -> grade.compareTo(Ptosis.GRADE_I) >= 0).isPresent();
     }
 
-    private static void add(List<Finding> seen, Kind kind, double leftLessRight, double limit) {
+    private static void add(List<Sighting> seen, Kind kind, double leftLessRight, double limit) {
         if (Math.abs(leftLessRight) >= limit) {
-            seen.add(new Finding(kind, Optional.of(leftLessRight > 0 ? Side.LEFT : Side.RIGHT)));
+            seen.add(new Sighting(kind, Optional.of(leftLessRight > 0 ? Side.LEFT : Side.RIGHT)));
         }
     }
 }

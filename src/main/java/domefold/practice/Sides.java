@@ -151,7 +151,7 @@ final class Sides {
 
     /** Steps of 5 mL between the sides. */
     private long stepsApart(boolean seen, Dice dice) {
-        long limit = Math.round(constants.value("PRA-SEEN-ML") / VOLUME_STEP_ML);
+        long limit = Math.round(constants.value("ASY-10") / VOLUME_STEP_ML);
         if (!seen) {
             return Math.max(1 - limit, Math.min(limit - 1, Math.round(2 * dice.normal())));
         }

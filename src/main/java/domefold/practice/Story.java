@@ -35,7 +35,7 @@ final class Story {
         if (person.history().values().stream().noneMatch(answer -> answer)) {
             said.add("She takes no medicines, does not smoke and has had no breast surgery.");
         }
-        person.findings().forEach(finding -> said.add(finding.text()));
+        person.sightings().forEach(finding -> said.add(finding.text()));
         return String.join(" ", said);
     }
 

@@ -47,7 +47,7 @@ final class Woman {
         double perimeter = spread("PRA-PERIMETER")
                 .normal(Mix.of(constants.value("PRA-CORR-BMI-PERIMETER"), build.zBmi(), dice.normal()));
         double bust = perimeter + constants.value("PRA-BUST-OVER-PERIMETER")
-                + constants.value("PRA-BUST-PER-ML") * meanVolumeMl + dice.normal();
+                + constants.value("BUS-01-SLOPE") * meanVolumeMl + dice.normal();
         Map<Measure, Reading> taken = new EnumMap<>(Measure.class);
         taken.put(Measure.AGE, Ticks.hand(Math.floor(age)));
         taken.put(Measure.HEIGHT, Ticks.whole(height, 1));

@@ -4,14 +4,20 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import domefold.engine.CrossChecks;
+import domefold.engine.Gate;
+import domefold.evidence.Constant;
+import domefold.evidence.Constants;
 import domefold.patient.Case;
 import domefold.patient.HealthQuestion;
 import domefold.patient.Measure;
 import domefold.patient.Ptosis;
 import domefold.patient.ReadBy;
 import domefold.patient.Side;
+import java.time.LocalDate;
 import java.util.EnumSet;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 
@@ -72,6 +78,30 @@ class PatientDrawPropertyTest {
             for (int level = 1; level <= 3; level++) {
                 assertEquals(DRAW.of(number, level), PatientDraw.of(number, level, Drawn.EVIDENCE));
             }
+        }
+    }
+
+    @Test
+    void theEngineTakesEveryPatient() {
+        forAll((patient, number) -> {
+            assertTrue(CrossChecks.of(patient.of(), Drawn.EVIDENCE).stream().noneMatch(found -> found.refuse()),
+                    patient.of().code());
+            for (Side side : Side.values()) {
+                patient.of().side(side).readings().byMeasure().forEach((measure, reading) -> assertTrue(
+                        !Gate.check(measure, reading.value(), Drawn.EVIDENCE).refused(), patient.of().code()));
+            }
+        });
+    }
+
+    @Test
+    void theSurgeonsOwnValuesMakeNoOtherPatient() {
+        Constants changed = Drawn.EVIDENCE.constants();
+        for (String id : List.of("VOL-10.5", "CON-01", "LIM-02", "PRA-STRETCH-MEAN")) {
+            changed = changed.with(id, new Constant.Override(1, LocalDate.of(2026, 3, 4), "to try"));
+        }
+        for (int number = 1; number <= 30; number++) {
+            assertEquals(DRAW.of(number), PatientDraw.of(number, PatientDraw.levelOf(number),
+                    Drawn.EVIDENCE.with(changed)));
         }
     }
 

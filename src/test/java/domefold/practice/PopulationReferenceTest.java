@@ -49,8 +49,7 @@ class PopulationReferenceTest {
 
     @Test
     void bodyMassIndexIsThatOfTheCohort() {
-        ToDoubleFunction<Person> bmi =
-                person -> Gate.bmi(person.value(Measure.WEIGHT), person.value(Measure.HEIGHT));
+        ToDoubleFunction<Person> bmi = Body::bmi;
         // Al-Qattan et al. 2019, PMC6756646, n = 54: 21.8, SD 3.1
         assertEquals(21.8, Drawn.mean(bmi), SAMPLE_ERRORS * 3.1 / Math.sqrt(54));
         assertEquals(3.1, Drawn.sd(bmi), SAMPLE_ERRORS * 3.1 / Math.sqrt(2 * 54));
@@ -98,15 +97,15 @@ class PopulationReferenceTest {
         "AREOLA, 24", "CHEST_WALL, 9"})
     void kindsOfAsymmetryHaveTheirPublishedShares(Kind kind, double percent) {
         // Plast Reconstr Surg 2006;118(7S):7S-13S, PMID 17366695, 100 women, 4 examiners
-        double drawn = Drawn.percent(person -> person.findings().stream().anyMatch(seen -> seen.kind() == kind));
+        double drawn = Drawn.percent(person -> person.sightings().stream().anyMatch(seen -> seen.kind() == kind));
         assertEquals(percent, drawn, ownError(percent));
     }
 
     @Test
     void mostWomenHaveSomeAsymmetryAndTwoInThreeMoreThanOne() {
         // PMID 17366695: 88 and 65 of 100
-        assertEquals(88, Drawn.percent(person -> !person.findings().isEmpty()), publishedError(88, 100));
-        assertEquals(65, Drawn.percent(person -> person.findings().size() > 1), publishedError(65, 100));
+        assertEquals(88, Drawn.percent(person -> !person.sightings().isEmpty()), publishedError(88, 100));
+        assertEquals(65, Drawn.percent(person -> person.sightings().size() > 1), publishedError(65, 100));
     }
 
     @Test

@@ -10,9 +10,9 @@ import java.util.Optional;
  * @param kind of what kind
  * @param side the lower, fuller, wider or affected side; empty means both
  */
-public record Finding(Kind kind, Optional<Side> side) {
-    public Finding mirrored() {
-        return new Finding(kind, side.map(Side::other));
+public record Sighting(Kind kind, Optional<Side> side) {
+    public Sighting mirrored() {
+        return new Sighting(kind, side.map(Side::other));
     }
 
     /** A sentence for a person. */
