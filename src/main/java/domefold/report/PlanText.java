@@ -1,0 +1,64 @@
+package domefold.report;
+
+import domefold.device.Catalogue;
+import domefold.outcome.Note;
+import domefold.outcome.Numbers;
+import domefold.patient.Side;
+import domefold.plan.DevicePair;
+import domefold.plan.Plan;
+import java.util.List;
+
+/** A plan as readable text, LEFT and RIGHT in words, every number with its unit, its band and who stands behind it. */
+public final class PlanText {
+    private PlanText() {}
+
+    /**
+     * The whole plan.
+     *
+     * @param engine version of this program
+     */
+    public static String of(Plan plan, Catalogue catalogue, String engine) {
+        Page page = new Page();
+        page.ends("Plan for case " + plan.of().code() + ", " + plan.of().date(), "domefold " + engine);
+        page.paragraph(0, "Device list: " + plan.catalogueName() + (catalogue.date().isEmpty() ? "" : ", " + catalogue.date())
+                + ", " + Numbers.count(plan.candidates().size(), "device", "devices") + ".");
+        if (catalogue.invented()) {
+            page.paragraph(0, Statements.INVENTED_LIST);
+        }
+        page.paragraph(0, Statements.SUPPORTS + " LEFT and RIGHT are the patient's own.");
+        if (!plan.blocked().isEmpty()) {
+            page.heading("BLOCKED: no device may be called fitting");
+            plan.blocked().forEach(note -> note(page, note));
+        }
+        if (!plan.notes().isEmpty()) {
+            page.heading("About this case");
+            plan.notes().forEach(note -> note(page, note));
+        }
+        LimitsText.write(page, plan);
+        CandidatesText.write(page, plan);
+        pairs(page, plan.pairs());
+        for (Side side : Side.values()) {
+            LimitsText.working(page, plan.side(side));
+        }
+        return page.text();
+    }
+
+    /** A remark with its code, so that it can be found in the JSON and in a saved record. */
+    static void note(Page page, Note note) {
+        page.hanging("  - ", note.text() + " [" + note.code() + "]");
+    }
+
+    private static void pairs(Page page, List<DevicePair> pairs) {
+        if (pairs.isEmpty()) {
+            return;
+        }
+        page.heading("Pairs that leave the smallest difference between the sides");
+        for (DevicePair pair : pairs) {
+            page.hanging("  - ", "LEFT " + pair.leftId() + " at " + Numbers.ml(pair.leftFillMl()) + ", RIGHT "
+                    + pair.rightId() + " at " + Numbers.ml(pair.rightFillMl())
+                    + (pair.volumeGapMl().isPresent()
+                            ? "; left less right remains " + Numbers.marginMl(pair.volumeGapMl().getAsDouble()) : "")
+                    + ". " + pair.text());
+        }
+    }
+}
