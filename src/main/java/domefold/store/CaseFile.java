@@ -20,7 +20,7 @@ public final class CaseFile {
      * @throws StoreFailure if the system will not give it
      */
     public static Case read(Path file, CaseRules rules) throws IOException {
-        return read(InputFile.bytes(file, "a case file", LARGEST_BYTES), Shown.path(file), rules);
+        return read(InputFile.bytes(file, "a case", LARGEST_BYTES), Shown.path(file), rules);
     }
 
     /**
@@ -29,7 +29,7 @@ public final class CaseFile {
      * @param name what to call them in a refusal
      */
     public static Case read(byte[] bytes, String name, CaseRules rules) {
-        Fields fields = new Fields(JsonText.object(InputFile.utf8(bytes, name), name), name, null);
+        Fields fields = new Fields(JsonText.object(InputFile.utf8(bytes, name, "a case"), name), name, null);
         Case read = CaseReader.read(fields, rules.schedules(), true);
         rules.gate().accept(read);
         return read;
@@ -38,7 +38,7 @@ public final class CaseFile {
     /** The case as text; reading it gives the same case. */
     public static String write(Case written) {
         JsonOut out = new JsonOut();
-        CaseWriter.write(out, written);
+        out.object(() -> CaseWriter.fields(out, written));
         return out.text();
     }
 

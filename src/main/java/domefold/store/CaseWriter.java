@@ -29,30 +29,29 @@ final class CaseWriter {
         this.usual = usual;
     }
 
-    static void write(JsonOut out, Case written) {
-        new CaseWriter(out, written.readBy()).object(written);
+    /** Its fields, inside an object that is open. */
+    static void fields(JsonOut out, Case written) {
+        new CaseWriter(out, written.readBy()).fields(written);
     }
 
-    private void object(Case written) {
-        out.object(() -> {
-            out.text("format", CaseFile.FORMAT).text("case", written.code()).text("date", written.date().toString())
-                    .text("readBy", written.readBy().key());
-            out.object("patient", () -> {
-                readings(written.patient());
-                for (HealthQuestion question : HealthQuestion.values()) {
-                    Boolean answer = written.history().get(question);
-                    if (answer != null) {
-                        out.bool(question.field(), answer);
-                    }
+    private void fields(Case written) {
+        out.text("format", CaseFile.FORMAT).text("case", written.code()).text("date", written.date().toString())
+                .text("readBy", written.readBy().key());
+        out.object("patient", () -> {
+            readings(written.patient());
+            for (HealthQuestion question : HealthQuestion.values()) {
+                Boolean answer = written.history().get(question);
+                if (answer != null) {
+                    out.bool(question.field(), answer);
                 }
-            });
-            out.object("wishes", () -> wishes(written.wishes()));
-            out.object("setting", () -> setting(written.setting()));
-            out.object("chest", () -> readings(written.chest()));
-            for (Side side : Side.values()) {
-                out.object(side.key(), () -> breast(written.side(side)));
             }
         });
+        out.object("wishes", () -> wishes(written.wishes()));
+        out.object("setting", () -> setting(written.setting()));
+        out.object("chest", () -> readings(written.chest()));
+        for (Side side : Side.values()) {
+            out.object(side.key(), () -> breast(written.side(side)));
+        }
     }
 
     private void breast(Breast breast) {

@@ -12,32 +12,32 @@ import java.nio.file.Path;
 
 /** A file from outside: looked at before it is read, and never read beyond what it may hold. */
 final class InputFile {
-    private static final int BYTES_PER_KB = 1024;
+    private static final int BYTES_PER_MB = 1 << 20;
 
     private InputFile() {}
 
     /**
      * Its bytes.
      *
-     * @param what what it should be, for example "a case file"
+     * @param what what it should be, for example "a case"
      * @throws Refusal if it is missing, a folder or longer than {@code limit}
      * @throws StoreFailure if the system will not give it
      */
     static byte[] bytes(Path file, String what, int limit) throws IOException {
         String name = Shown.path(file);
         if (Files.isDirectory(file)) {
-            throw new Refusal("is-a-folder", name, name + " is a folder; " + what + " is asked for");
+            throw new Refusal("directory", name, name + " is a folder; name the file that holds " + what);
         }
         try (InputStream in = Files.newInputStream(file)) {
             long size = Files.isRegularFile(file) ? Files.size(file) : 0;
             byte[] bytes = size > limit ? null : in.readNBytes(limit + 1);
             if (bytes == null || bytes.length > limit) {
-                throw new Refusal("too-large", name, name + " is larger than " + what + " can be ("
-                        + limit / BYTES_PER_KB + " kB); it was not read");
+                throw new Refusal("file-too-large", name, name + " is larger than " + limit / BYTES_PER_MB
+                        + " MB, which is more than " + what + " can be; name the right file");
             }
             return bytes;
         } catch (java.nio.file.NoSuchFileException missing) {
-            throw new Refusal("no-such-file", name, "there is no file " + name + "; " + what + " is asked for");
+            throw new Refusal("no-such-file", name, "there is no file " + name + "; name the file that holds " + what);
         } catch (IOException failure) {
             throw StoreFailure.of("cannot read", file, failure);
         }
@@ -48,7 +48,7 @@ final class InputFile {
      *
      * @throws Refusal if they are not UTF-8, with the line
      */
-    static String utf8(byte[] bytes, String name) {
+    static String utf8(byte[] bytes, String name, String what) {
         ByteBuffer in = ByteBuffer.wrap(bytes);
         try {
             String text = StandardCharsets.UTF_8.newDecoder().onMalformedInput(CodingErrorAction.REPORT)
@@ -57,7 +57,7 @@ final class InputFile {
         } catch (CharacterCodingException notText) {
             String where = "line " + lineOfFirstFault(bytes);
             throw new Refusal("not-utf-8", where, name + " is not UTF-8 text: the first byte that is not stands on "
-                    + where + "; save the file as UTF-8");
+                    + where + "; save " + what + " as UTF-8");
         }
     }
 
