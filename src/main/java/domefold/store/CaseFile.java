@@ -29,7 +29,7 @@ public final class CaseFile {
      * @param name what to call them in a refusal
      */
     public static Case read(byte[] bytes, String name, CaseRules rules) {
-        Fields fields = new Fields(JsonText.object(InputFile.utf8(bytes, name, "a case"), name), name, null);
+        Fields fields = new Fields(JsonText.object(InputFile.utf8(bytes, name), name), name, null);
         Case read = CaseReader.read(fields, rules.schedules(), true);
         rules.gate().accept(read);
         return read;

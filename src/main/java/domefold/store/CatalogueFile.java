@@ -14,11 +14,8 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.HexFormat;
 import java.util.List;
 import java.util.Locale;
 
@@ -117,7 +114,7 @@ public final class CatalogueFile {
         }
         Path fileName = Path.of(where).getFileName();
         return new Catalogue(sheet.name().isEmpty() ? String.valueOf(fileName) : sheet.name(), sheet.date(), sheet.note(),
-                sha256(bytes), invented, check.devices());
+                Digest.sha256(bytes), invented, check.devices());
     }
 
     private static byte[] shipped() throws IOException {
@@ -126,14 +123,6 @@ public final class CatalogueFile {
                 throw new IllegalStateException("the program was built without " + INVENTED);
             }
             return in.readAllBytes();
-        }
-    }
-
-    private static String sha256(byte[] bytes) {
-        try {
-            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
-        } catch (NoSuchAlgorithmException missing) {
-            throw new IllegalStateException("every Java platform has SHA-256", missing);
         }
     }
 

@@ -48,7 +48,7 @@ final class InputFile {
      *
      * @throws Refusal if they are not UTF-8, with the line
      */
-    static String utf8(byte[] bytes, String name, String what) {
+    static String utf8(byte[] bytes, String name) {
         ByteBuffer in = ByteBuffer.wrap(bytes);
         try {
             String text = StandardCharsets.UTF_8.newDecoder().onMalformedInput(CodingErrorAction.REPORT)
@@ -57,7 +57,7 @@ final class InputFile {
         } catch (CharacterCodingException notText) {
             String where = "line " + lineOfFirstFault(bytes);
             throw new Refusal("not-utf-8", where, name + " is not UTF-8 text: the first byte that is not stands on "
-                    + where + "; save " + what + " as UTF-8");
+                    + where + "; save the file as UTF-8");
         }
     }
 

@@ -60,7 +60,7 @@ public final class RecordFile {
      */
     public static Loaded read(byte[] bytes, String name) {
         List<String> unknown = new ArrayList<>();
-        Json.Obj object = JsonText.object(InputFile.utf8(bytes, name, "a record"), name);
+        Json.Obj object = JsonText.object(InputFile.utf8(bytes, name), name);
         ConsultRecord record = RecordReader.read(new Fields(object, name, unknown::add));
         return new Loaded(record, Digest.sha256(bytes), unknown);
     }
