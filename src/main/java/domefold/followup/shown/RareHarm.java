@@ -72,9 +72,4 @@ public record RareHarm(
     public static double per100000OneIn(double oneIn) {
         return DENOMINATOR / oneIn;
     }
-
-    /** A rate per 1000 person-years over some years, as a share of 1, by the exponential: 1 - exp(-rate t / 1000). */
-    public static double shareByRate(double perThousandPersonYears, double years) {
-        return -Math.expm1(-perThousandPersonYears * years / 1000);
-    }
 }

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import domefold.Check;
 import domefold.device.Fill;
 import domefold.evidence.Status;
 import domefold.outcome.Refusal;
@@ -31,6 +32,7 @@ class SurveillanceReferenceTest {
     }
 
     /** C-SUR-01. */
+    @Check("C-SUR-01")
     @Test
     void the2006LabelAskedForNineExamsInTwentyYears() {
         ExamPlan plan = plan("US-2006", Fill.GEL, 20);
@@ -39,6 +41,7 @@ class SurveillanceReferenceTest {
     }
 
     /** C-SUR-02 to C-SUR-05: the 2020 guidance, read densest and sparsest. */
+    @Check({"C-SUR-02", "C-SUR-03", "C-SUR-04", "C-SUR-05"})
     @ParameterizedTest
     @CsvSource({"20,5,8", "10,2,3", "5,0,1", "30,9,13"})
     void the2020GuidanceAsksForARangeOfExams(int horizonYears, int fewest, int most) {
@@ -57,6 +60,7 @@ class SurveillanceReferenceTest {
     }
 
     /** C-SUR-06. */
+    @Check("C-SUR-06")
     @ParameterizedTest
     @CsvSource({"US-SALINE", "ACR-2018-SALINE", "ACR-2023-SALINE", "US-2020", "US-2006", "ACR-2023-GEL"})
     void salineAsksForNoExamUnderTheUnitedStatesSchedulesWhateverTheHorizon(String id) {
@@ -68,6 +72,7 @@ class SurveillanceReferenceTest {
     }
 
     /** C-SUR-07. */
+    @Check("C-SUR-07")
     @Test
     void atYearThreeGelIsNotImagedTodayThoughTheSupersededLabelSaidSo() {
         for (String id : List.of("ACR-2023-GEL", "ACR-2023-GEL-EARLY", "US-2020")) {
@@ -83,6 +88,7 @@ class SurveillanceReferenceTest {
     }
 
     /** C-SUR-08. */
+    @Check("C-SUR-08")
     @Test
     void theFrenchStatementAsksForTwentyVisitsInTwentyYears() {
         assertEquals(20, plan("FR-2018", Fill.GEL, 20).examsLow());
@@ -90,6 +96,7 @@ class SurveillanceReferenceTest {
     }
 
     /** C-SUR-09. */
+    @Check("C-SUR-09")
     @Test
     void aNewSymptomInYearTwoIsImagedNowWhateverTheScheduleSays() {
         assertEquals(0, plan("US-2020", Fill.GEL, 2).examsHigh());
