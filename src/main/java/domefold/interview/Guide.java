@@ -1,0 +1,43 @@
+package domefold.interview;
+
+import domefold.device.Catalogue;
+import domefold.engine.Gate;
+import domefold.engine.ReadingCheck;
+import domefold.evidence.Evidence;
+import domefold.evidence.Table;
+import domefold.patient.Case;
+import domefold.patient.Measure;
+import domefold.plan.Plan;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+
+/**
+ * What questions may look at beside the dossier.
+ *
+ * @param evidence constants and tables in use
+ * @param catalogue the device list in use
+ * @param topics the topics of the decision checklist, id to words, in order
+ * @param planner the engine
+ */
+public record Guide(
+        Evidence evidence, Catalogue catalogue, Map<String, String> topics, Function<Case, Plan> planner) {
+
+    ReadingCheck check(Measure measure, double value) {
+        return Gate.of(evidence).check(measure, value);
+    }
+
+    /** How that reading is taken, in sentences, with who says so. */
+    List<String> howTaken(Measure measure) {
+        for (Table.Row row : evidence.table("measurements").rows()) {
+            if (row.text("id").equals(measure.evidenceId())) {
+                return List.of(
+                        Words.sentence(row.text("definition")),
+                        Words.sentence(row.text("how_taken")),
+                        "Source: " + row.text("source") + " (" + row.text("status") + ").",
+                        Words.sentence("between raters: " + row.text("repeatability_note")));
+            }
+        }
+        return List.of(Words.sentence(measure.words() + ", in " + measure.unit()));
+    }
+}
