@@ -28,20 +28,31 @@ public final class TypedReading {
      * @throws Refusal if the text is no number, or its unit is none of the measure's
      */
     public static double value(Measure measure, String text) {
+        return value(measure.words(), measure.field(), measure.unit(), text);
+    }
+
+    /**
+     * The value in that unit, for a number that is no reading.
+     *
+     * @param words what the number is, for the sentence of a refusal
+     * @param where field or question it was typed for
+     * @throws Refusal if the text is no number, or its unit is another kind's
+     */
+    public static double value(String words, String where, String wantedUnit, String text) {
         Matcher entry = ENTRY.matcher(text.strip().toLowerCase(Locale.ROOT));
         if (!entry.matches()) {
-            throw new Refusal("not-a-number", measure.field(), "'" + text.strip() + "' is no number; " + measure.words()
-                    + " is a number in " + measure.unit() + ", for example " + example(measure));
+            throw new Refusal("not-a-number", where, "'" + text.strip() + "' is no number; " + words
+                    + " is a number in " + wantedUnit + ", for example " + example(wantedUnit));
         }
         double number = Double.parseDouble(entry.group(1).replace(',', '.'));
         String unit = entry.group(2);
         if (unit.isEmpty()) {
             return number;
         }
-        Double factor = units(measure).get(unit);
+        Double factor = units(wantedUnit).get(unit);
         if (factor == null) {
-            throw new Refusal("wrong-unit", measure.field(), "'" + unit + "' is no unit of " + measure.words()
-                    + ", which is read in " + measure.unit());
+            throw new Refusal("wrong-unit", where, "'" + unit + "' is no unit of " + words
+                    + ", which is read in " + wantedUnit);
         }
         return convert(number, unit, factor);
     }
@@ -51,8 +62,8 @@ public final class TypedReading {
         return unit.equals("mm") ? number / 10 : number * factor;
     }
 
-    private static Map<String, Double> units(Measure measure) {
-        return switch (measure.unit()) {
+    private static Map<String, Double> units(String wantedUnit) {
+        return switch (wantedUnit) {
             case "cm" -> CM;
             case "kg" -> KG;
             case "mL" -> ML;
@@ -61,8 +72,8 @@ public final class TypedReading {
         };
     }
 
-    private static String example(Measure measure) {
-        return switch (measure.unit()) {
+    private static String example(String wantedUnit) {
+        return switch (wantedUnit) {
             case "cm" -> "12.5";
             case "kg" -> "58";
             case "mL" -> "300";

@@ -24,7 +24,7 @@ public record Guide(
         Evidence evidence, Catalogue catalogue, Map<String, String> topics, Function<Case, Plan> planner) {
 
     ReadingCheck check(Measure measure, double value) {
-        return Gate.of(evidence).check(measure, value);
+        return Gate.check(measure, value, evidence);
     }
 
     /** How that reading is taken, in sentences, with who says so. */

@@ -171,7 +171,7 @@ final class Questions {
 
     /** One number in that unit. */
     static double one(String typed, String unit, String questionId) {
-        List<Typed.Piece> pieces = Typed.pieces(typed, unit);
+        List<Typed.Piece> pieces = Typed.pieces(typed, "the answer", questionId, unit);
         if (pieces.size() != 1 || !pieces.get(0).word().isEmpty()) {
             throw new Refusal("one-value", questionId, "one value in " + unit + " is expected");
         }

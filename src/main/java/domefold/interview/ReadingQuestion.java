@@ -62,7 +62,7 @@ final class ReadingQuestion implements Question {
 
     @Override
     public Taken answer(String typed, Dossier dossier, Guide guide) {
-        List<Typed.Piece> pieces = Typed.pieces(typed, measure.unit());
+        List<Typed.Piece> pieces = Typed.pieces(typed, measure.words(), id(), measure.unit());
         if (pieces.size() != 1 || !pieces.get(0).word().isEmpty()) {
             throw new Refusal("one-value", id(), "one value in " + measure.unit() + " is expected, for example "
                     + example() + (required ? "" : "; `skip` leaves it open"));

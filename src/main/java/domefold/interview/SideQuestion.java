@@ -86,7 +86,7 @@ final class SideQuestion implements Question {
         String rest = again ? line.substring("again ".length()) : line;
         for (Side side : Side.values()) {
             if (rest.startsWith(side.key() + " ")) {
-                List<Typed.Piece> pieces = Typed.pieces(rest.substring(side.key().length()), measure.unit());
+                List<Typed.Piece> pieces = pieces(rest.substring(side.key().length()));
                 if (pieces.size() != 1 || pieces.get(0).isSame()) {
                     throw new Refusal("one-value", id(), "after `" + side.key() + "` one value is expected");
                 }
@@ -94,7 +94,7 @@ final class SideQuestion implements Question {
                         side == Side.RIGHT ? pieces.get(0) : null, again);
             }
         }
-        List<Typed.Piece> pieces = Typed.pieces(rest, measure.unit());
+        List<Typed.Piece> pieces = pieces(rest);
         if (pieces.size() == 1 && pieces.get(0).isSame()) {
             return put(dossier, guide, null, copyOfLeft(dossier), again);
         }
@@ -106,10 +106,14 @@ final class SideQuestion implements Question {
         return put(dossier, guide, pieces.get(0), right, again);
     }
 
+    private List<Typed.Piece> pieces(String text) {
+        return Typed.pieces(text, measure.words(), id(), measure.unit());
+    }
+
     private Typed.Piece copyOfLeft(Dossier dossier) {
         Reading left = reading(dossier, Side.LEFT).orElseThrow(() -> new Refusal("same-as-nothing", id(),
                 "`same` repeats the LEFT, which has no value yet; for example `12.5 same`"));
-        return new Typed.Piece("", left.value(), left.typed(), false);
+        return new Typed.Piece("", left.value(), left.typed());
     }
 
     private Taken put(Dossier dossier, Guide guide, Typed.Piece left, Typed.Piece right, boolean again) {

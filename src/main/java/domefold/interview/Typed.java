@@ -1,22 +1,19 @@
 package domefold.interview;
 
-import domefold.outcome.Refusal;
+import domefold.engine.TypedReading;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.OptionalDouble;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 /**
- * What a surgeon types, as numbers: {@code 12.5 12.8}, {@code 12,5 same}, {@code 125 mm}, {@code 300cc}.
+ * What a surgeon types, split into pieces: {@code 12.5 12.8}, {@code 12,5 same}, {@code 125 mm 12.8}, {@code 300cc}.
  *
- * <p>A decimal comma is a comma between two digits in a number that has no point; any other comma separates. A unit
- * typed is converted and said; a unit not typed is the question's own. Nothing is guessed.
+ * <p>A comma between two digits of a number that has no point is a decimal comma; any other comma separates. What a piece
+ * is worth, {@link TypedReading} decides.
  */
 final class Typed {
-    private static final Pattern PIECE =
-            Pattern.compile("(?<number>[-+]?\\d+(?:[.,]\\d+)?|[-+]?[.,]\\d+)(?<unit>[a-z%\"'°]*)");
+    private static final List<String> UNITS = List.of("cm", "mm", "m", "in", "inch", "inches", "\"", "kg", "g", "lb",
+            "lbs", "ml", "cc", "l", "%", "percent", "year", "years", "y");
 
     private Typed() {}
 
@@ -26,9 +23,8 @@ final class Typed {
      * @param word {@code same}, {@code skip} or empty for a number
      * @param value in the unit asked for, NaN for a word
      * @param text as typed
-     * @param converted true where a typed unit was converted
      */
-    record Piece(String word, double value, String text, boolean converted) {
+    record Piece(String word, double value, String text) {
         boolean isSame() {
             return word.equals("same");
         }
@@ -36,32 +32,32 @@ final class Typed {
         boolean isSkip() {
             return word.equals("skip");
         }
+
+        /** True where a unit other than the one asked for was typed, so that the conversion is worth saying. */
+        boolean converted(String unit) {
+            String typedUnit = text.replaceAll("[-+\\d.,\\s]", "").toLowerCase(Locale.ROOT);
+            return !typedUnit.isEmpty() && !typedUnit.equalsIgnoreCase(unit) && !List.of("cc", "ml", "percent", "y",
+                    "year", "years").contains(typedUnit);
+        }
     }
 
     /**
      * The pieces of an answer, in order.
      *
+     * @param words what is asked, for the sentence of a refusal
+     * @param questionId who asks
      * @param unit the unit asked for
-     * @throws Refusal for a piece that is neither a number nor a word of this grammar, or an unfitting unit
+     * @throws domefold.outcome.Refusal for a piece that is neither a number in a fitting unit nor a word of this grammar
      */
-    static List<Piece> pieces(String answer, String unit) {
+    static List<Piece> pieces(String answer, String words, String questionId, String unit) {
         List<Piece> pieces = new ArrayList<>();
         for (String token : tokens(answer)) {
             if (List.of("same", "=", "s").contains(token)) {
-                pieces.add(new Piece("same", Double.NaN, token, false));
-            } else if (List.of("skip", "-", "none").contains(token)) {
-                pieces.add(new Piece("skip", Double.NaN, token, false));
-            } else if (!pieces.isEmpty() && isUnit(token) && pieces.get(pieces.size() - 1).word().isEmpty()) {
-                Piece last = pieces.remove(pieces.size() - 1);
-                pieces.add(number(last.text() + " " + token, last.value(), token, unit));
+                pieces.add(new Piece("same", Double.NaN, token));
+            } else if (List.of("skip", "-").contains(token)) {
+                pieces.add(new Piece("skip", Double.NaN, token));
             } else {
-                Matcher match = PIECE.matcher(token);
-                if (!match.matches()) {
-                    throw new Refusal("not-a-number", "answer",
-                            "'" + token + "' is not a number; a value in " + unit + " is expected");
-                }
-                double value = Double.parseDouble(match.group("number").replace(',', '.'));
-                pieces.add(number(token, value, match.group("unit"), unit));
+                pieces.add(new Piece("", TypedReading.value(words, questionId, unit, token), token));
             }
         }
         return pieces;
@@ -72,40 +68,15 @@ final class Typed {
                 .replaceAll("[;/|]", " ")
                 .replaceAll(",(?=\\s|$)", " ")
                 .replaceAll("(\\d\\.\\d+),", "$1 ");
-        return spaced.isBlank() ? List.of() : List.of(spaced.strip().split("\\s+"));
-    }
-
-    private static Piece number(String text, double value, String typedUnit, String unit) {
-        if (typedUnit.isEmpty()) {
-            return new Piece("", value, text, false);
+        List<String> tokens = new ArrayList<>();
+        for (String token : spaced.isBlank() ? new String[0] : spaced.strip().split("\\s+")) {
+            int last = tokens.size() - 1;
+            if (last >= 0 && UNITS.contains(token) && tokens.get(last).matches("[-+]?[\\d.,]+")) {
+                tokens.set(last, tokens.get(last) + " " + token);
+            } else {
+                tokens.add(token);
+            }
         }
-        OptionalDouble factor = factor(typedUnit, unit);
-        if (factor.isEmpty()) {
-            throw new Refusal("wrong-unit", "answer",
-                    "'" + text + "' is in " + typedUnit + " where " + unit + " is expected");
-        }
-        return new Piece("", value * factor.getAsDouble(), text, factor.getAsDouble() != 1);
-    }
-
-    private static boolean isUnit(String token) {
-        return token.matches("cm|mm|in|inch|inches|\"|m|kg|kilo|lb|lbs|ml|cc|%|percent|years?|y|yrs?");
-    }
-
-    private static OptionalDouble factor(String typed, String unit) {
-        switch (unit + "<" + typed) {
-            case "cm<cm": case "kg<kg": case "kg<kilo": case "mL<ml": case "mL<cc": case "%<%": case "%<percent":
-            case "years<y": case "years<year": case "years<years": case "years<yr": case "years<yrs":
-                return OptionalDouble.of(1);
-            case "cm<mm":
-                return OptionalDouble.of(0.1);
-            case "cm<m":
-                return OptionalDouble.of(100);
-            case "cm<in": case "cm<inch": case "cm<inches": case "cm<\"":
-                return OptionalDouble.of(2.54);
-            case "kg<lb": case "kg<lbs":
-                return OptionalDouble.of(0.45359237);
-            default:
-                return OptionalDouble.empty();
-        }
+        return tokens;
     }
 }

@@ -1,5 +1,6 @@
 package domefold.interview;
 
+import domefold.outcome.Figures;
 import domefold.outcome.Numbers;
 import domefold.patient.Measure;
 import java.util.Locale;
@@ -26,11 +27,8 @@ final class Words {
     /** The value with its unit as it is printed for that measure. */
     static String value(Measure measure, double value) {
         return switch (measure.unit()) {
-            case "cm" -> Numbers.cm(value);
             case "mL" -> Numbers.ml(value);
-            case "kg" -> Numbers.plain(value) + " kg";
-            case "%" -> Numbers.plain(value) + " %";
-            default -> Numbers.plain(value) + " " + measure.unit();
+            default -> Figures.of(value, measure.unit().equals("cm") ? 1 : 0, 2) + " " + measure.unit();
         };
     }
 
