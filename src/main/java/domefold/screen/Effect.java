@@ -9,6 +9,25 @@ public sealed interface Effect {
 
     record Quit() implements Effect {}
 
+    /** Writes one line of the journal: an answer, or that the last one was taken back or given again. */
+    record Journal(String caseCode, String what, String questionId, String typed) implements Effect {
+        public static final String ANSWER = "answer";
+        public static final String UNDO = "undo";
+        public static final String REDO = "redo";
+    }
+
+    /** Saves the consult as a draft, or signed by the author given. */
+    record Save(domefold.interview.Interview interview, boolean sign, String author) implements Effect {}
+
+    /** Opens a new consult, or the unfinished one of that journal. */
+    record Open(java.util.Optional<String> journalId) implements Effect {}
+
+    /** Leaves an unfinished consult aside for good; its journal is kept under another name. */
+    record SetAside(String journalId) implements Effect {}
+
+    /** Opens a part of the program by name: {@code practise}, {@code records}. */
+    record Visit(String place) implements Effect {}
+
     /** What came of an effect. */
     sealed interface Outcome {
         Effect of();
@@ -16,6 +35,9 @@ public sealed interface Effect {
 
     /** It was done; {@code text} says what in one sentence. */
     record Done(Effect of, String text) implements Outcome {}
+
+    /** Another screen takes over. */
+    record Opened(Effect of, Screen screen) implements Outcome {}
 
     /** It could not be done; {@code text} says why in one sentence. Nothing is half done. */
     record Failed(Effect of, String text) implements Outcome {}

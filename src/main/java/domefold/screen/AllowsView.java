@@ -1,0 +1,170 @@
+package domefold.screen;
+
+import domefold.canvas.Canvas;
+import domefold.canvas.Role;
+import domefold.canvas.TextWidth;
+import domefold.device.Fill;
+import domefold.outcome.Band;
+import domefold.outcome.Note;
+import domefold.outcome.Numbers;
+import domefold.patient.Measure;
+import domefold.patient.Side;
+import domefold.plan.Candidate;
+import domefold.plan.Plan;
+import domefold.plan.SideLimits;
+import domefold.plan.Verdict;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** "What this allows so far", beside the conversation: rulers per side, and how many devices still fit. */
+final class AllowsView {
+    /** Rows the narrow form needs. */
+    static final int COMPACT_ROWS = 8;
+    private static final int LABEL = 7;
+
+    private AllowsView() {}
+
+    static void draw(Canvas canvas, int column, int row, int width, int height, ConsultScreen screen) {
+        Optional<Plan> plan = screen.interview().plan();
+        if (plan.isEmpty()) {
+            canvas.textWithin(column, row, width, "What the tissues allow appears here", Role.FAINT);
+            canvas.textWithin(column, row + 1, width, "once the age and both base widths are read.", Role.FAINT);
+            return;
+        }
+        if (height <= COMPACT_ROWS + 1) {
+            compact(canvas, column, row, width, screen, plan.get());
+        } else {
+            full(canvas, column, row, width, height, screen, plan.get());
+        }
+    }
+
+    private static void compact(Canvas canvas, int column, int row, int width, ConsultScreen screen, Plan plan) {
+        int at = row;
+        for (Side side : Side.values()) {
+            canvas.textWithin(column, at, width, side + " " + sentence(plan.side(side)), Role.BODY);
+            widthRuler(canvas, column, at + 1, width, screen, plan, side);
+            at += 2;
+        }
+        SideRuler.WIDTH_CM.scale(canvas, column + LABEL, at, width - LABEL, 2, "cm");
+        canvas.textWithin(column, at + 1, width, devices(plan), Role.LABEL);
+        caution(canvas, column, at + 2, width, 2, plan);
+    }
+
+    private static void full(Canvas canvas, int column, int row, int width, int height, ConsultScreen screen, Plan plan) {
+        canvas.text(column, row, "What this allows so far", Role.TITLE);
+        int at = row + 2;
+        for (Side side : Side.values()) {
+            SideLimits limits = plan.side(side);
+            canvas.text(column, at, side.toString(), Role.LABEL);
+            canvas.textWithin(column + LABEL, at, width - LABEL, sentence(limits), Role.BODY);
+            canvas.text(column, at + 1, "width", Role.FAINT);
+            widthRuler(canvas, column, at + 1, width, screen, plan, side);
+            SideRuler.WIDTH_CM.scale(canvas, column + LABEL, at + 2, width - LABEL, 2, "cm");
+            canvas.text(column, at + 3, "volume", Role.FAINT);
+            volumeRuler(canvas, column, at + 3, width, screen, limits);
+            SideRuler.VOLUME_ML.scale(canvas, column + LABEL, at + 4, width - LABEL, 100, "mL");
+            canvas.text(column, at + 5, "fold", Role.FAINT);
+            canvas.textWithin(column + LABEL, at + 5, width - LABEL, FoldWords.of(limits, screen.interview().dossier().patientCase(), side), Role.BODY);
+            at += 7;
+        }
+        canvas.textWithin(column, at, width, devices(plan), Role.LABEL);
+        canvas.textWithin(column, at + 1, width, canvas.glyphs().teeLeft() + " " + canvas.glyphs().teeRight()
+                + " base width   " + canvas.glyphs().shade() + " ceiling or volume band under reading error   "
+                + canvas.glyphs().tick() + " widths that fit   " + canvas.glyphs().marker() + " wish", Role.FAINT);
+        caution(canvas, column, at + 3, width, row + height - at - 3, plan);
+    }
+
+    static void widthRuler(Canvas canvas, int column, int row, int width, ConsultScreen screen, Plan plan, Side side) {
+        SideLimits limits = plan.side(side);
+        SideRuler ruler = SideRuler.WIDTH_CM;
+        int from = column + LABEL;
+        int cells = width - LABEL;
+        ruler.ground(canvas, from, row, cells);
+        double baseCm = screen.interview().dossier().patientCase().side(side).readings().value(Measure.BASE_WIDTH).orElse(0);
+        ruler.span(canvas, from, row, cells, ruler.from(), baseCm, Role.DRAWING);
+        ruler.ticks(canvas, from, row, cells, fittingWidths(plan, side), Role.DRAWING_OTHER);
+        ruler.band(canvas, from, row, cells, around(limits.widthCeilingCm(), limits.widthCeilingSdCm()), Role.DRAWING_OTHER);
+        ruler.mark(canvas, from, row, cells, limits.widthCeilingCm(), canvas.glyphs().full(), Role.DRAWING_OTHER);
+    }
+
+    static void volumeRuler(Canvas canvas, int column, int row, int width, ConsultScreen screen, SideLimits limits) {
+        SideRuler ruler = SideRuler.VOLUME_ML;
+        int from = column + LABEL;
+        int cells = width - LABEL;
+        ruler.ground(canvas, from, row, cells);
+        ruler.band(canvas, from, row, cells, limits.volumeBandMl(), Role.DRAWING_OTHER);
+        ruler.mark(canvas, from, row, cells, limits.startingVolumeMl(), canvas.glyphs().full(), Role.DRAWING_OTHER);
+        ruler.mark(canvas, from, row, cells, screen.interview().dossier().patientCase().wishes().sizeWishMl(),
+                canvas.glyphs().marker(), Role.QUESTION);
+    }
+
+    private static Optional<Band> around(OptionalDouble value, OptionalDouble sd) {
+        return value.isPresent() && sd.isPresent()
+                ? Optional.of(new Band(value.getAsDouble() - sd.getAsDouble(), value.getAsDouble() + sd.getAsDouble()))
+                : Optional.empty();
+    }
+
+    private static List<Double> fittingWidths(Plan plan, Side side) {
+        return plan.candidates().stream().filter(c -> c.side(side).verdict() == Verdict.FITS)
+                .map(c -> c.device().widthCm()).toList();
+    }
+
+    /** Ceiling, volume, fold and pocket in one line. */
+    static String sentence(SideLimits limits) {
+        List<String> parts = new ArrayList<>();
+        if (limits.widthCeilingCm().isPresent()) {
+            parts.add("ceiling " + (limits.widthCeilingSdCm().isPresent()
+                    ? Numbers.cmWithin(limits.widthCeilingCm().getAsDouble(), limits.widthCeilingSdCm().getAsDouble())
+                    : Numbers.cm(limits.widthCeilingCm().getAsDouble())));
+        }
+        if (limits.startingVolumeMl().isPresent()) {
+            parts.add(Numbers.ml(limits.startingVolumeMl().getAsDouble())
+                    + limits.volumeBandMl().map(band -> " (" + Numbers.range(band, 0) + ")").orElse(""));
+        } else {
+            limits.volumeBandMl().ifPresent(band -> parts.add("about " + Numbers.ml(band)));
+        }
+        if (limits.foldTargetCm().isPresent()) {
+            parts.add("fold " + Numbers.cm(limits.foldTargetCm().getAsDouble()));
+        }
+        limits.pocket().ifPresent(pocket -> parts.add(pocket.key()));
+        return parts.isEmpty() ? "nothing yet" : String.join("  ", parts);
+    }
+
+    static String devices(Plan plan) {
+        long gel = count(plan, Fill.GEL);
+        long saline = count(plan, Fill.SALINE);
+        return "devices that fit both sides: gel " + gel + ", saline " + saline
+                + " of " + plan.candidates().size();
+    }
+
+    private static long count(Plan plan, Fill fill) {
+        return plan.candidates().stream().filter(c -> c.device().fill() == fill)
+                .filter(c -> c.left().verdict() == Verdict.FITS && c.right().verdict() == Verdict.FITS).count();
+    }
+
+    /** At most one caution in sight, with a count of the others. */
+    private static void caution(Canvas canvas, int column, int row, int width, int rows, Plan plan) {
+        List<Note> notes = new ArrayList<>(plan.blocked());
+        for (Side side : Side.values()) {
+            plan.side(side).notes().forEach(note -> notes.add(new Note(note.code(), side + ": " + note.text())));
+        }
+        plan.notes().stream().filter(note -> !note.code().equals("invented-catalogue")).forEach(notes::add);
+        if (notes.isEmpty() || rows < 1) {
+            return;
+        }
+        String more = notes.size() > 1 ? "  (" + (notes.size() - 1) + " more in Limits)" : "";
+        Role role = plan.blocked().isEmpty() ? Role.CAUTION : Role.REFUSED;
+        List<String> lines = TextWidth.wrap("! " + notes.get(0).text(), width);
+        for (int i = 0; i < Math.min(rows, lines.size()); i++) {
+            boolean last = i == Math.min(rows, lines.size()) - 1;
+            String text = last && !more.isEmpty() ? TextWidth.cut(lines.get(i), width - more.length(),
+                    canvas.glyphs().ellipsis()) : lines.get(i);
+            int end = canvas.text(column, row + i, text, role);
+            if (last) {
+                canvas.text(end, row + i, more, Role.FAINT);
+            }
+        }
+    }
+}

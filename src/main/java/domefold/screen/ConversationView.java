@@ -1,0 +1,115 @@
+package domefold.screen;
+
+import domefold.canvas.Canvas;
+import domefold.canvas.Role;
+import domefold.canvas.TextWidth;
+import domefold.interview.Exchange;
+import domefold.interview.Interview;
+import domefold.interview.Question;
+import domefold.outcome.Note;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** The conversation: what was answered above, the question being asked below it, the line being typed last. */
+final class ConversationView {
+    private static final int WIDEST_LABEL = 24;
+    private static final int MOST_SAID_LINES = 5;
+
+    private ConversationView() {}
+
+    /** One drawn line. */
+    private record Line(String label, String text, Role role) {}
+
+    static void draw(Canvas canvas, int column, int row, int width, int height, Interview interview, EntryLine entry,
+            List<String> said, Role saidRole) {
+        List<Line> below = asked(canvas, interview, width);
+        List<Line> remarks = new ArrayList<>();
+        for (String sentence : said) {
+            for (String part : TextWidth.wrap(sentence, width - 2)) {
+                remarks.add(new Line("", part, saidRole));
+            }
+        }
+        int kept = Math.min(remarks.size(), Math.max(1, Math.min(MOST_SAID_LINES, height - below.size() - 2)));
+        List<Line> last = new ArrayList<>(remarks.subList(0, kept));
+        int entryRow = row + height - 1 - last.size();
+        int top = entryRow - below.size();
+        List<Line> past = past(interview, width);
+        int from = Math.max(0, past.size() - (top - row - (past.isEmpty() ? 0 : 1)));
+        int at = row;
+        for (Line line : past.subList(from, past.size())) {
+            line(canvas, column, at++, width, line);
+        }
+        at = Math.min(top, at + (past.isEmpty() ? 0 : 1));
+        for (Line line : below) {
+            line(canvas, column, at++, width, line);
+        }
+        typed(canvas, column, at++, width, entry);
+        for (Line line : last) {
+            line(canvas, column, at++, width, line);
+        }
+    }
+
+    private static List<Line> asked(Canvas canvas, Interview interview, int width) {
+        Optional<Question> current = interview.current();
+        if (current.isEmpty()) {
+            return List.of(new Line("", "Every question has its answer.", Role.QUESTION));
+        }
+        Question question = current.get();
+        List<Line> lines = new ArrayList<>();
+        for (String part : TextWidth.wrap(question.prompt(), width)) {
+            lines.add(new Line("", part, Role.QUESTION));
+        }
+        String offer = question.offered(interview.dossier(), interview.guide()).map(o -> "; Enter takes " + o).orElse("");
+        String standing = interview.shown(question).map(s -> "now " + s + "; ").orElse("");
+        for (String part : TextWidth.wrap(standing + question.expects() + offer
+                + (question.required() ? "" : ", or skip"), width)) {
+            lines.add(new Line("", part, Role.FAINT));
+        }
+        return lines;
+    }
+
+    private static List<Line> past(Interview interview, int width) {
+        List<Line> lines = new ArrayList<>();
+        int label = Math.min(WIDEST_LABEL, width / 3);
+        for (Exchange exchange : interview.exchanges()) {
+            String prompt = shortPrompt(interview.question(exchange.questionId()));
+            List<String> parts = TextWidth.wrap(exchange.shown(), width - label - 1);
+            for (int i = 0; i < parts.size(); i++) {
+                lines.add(new Line(i == 0 ? prompt : "", parts.get(i), Role.ANSWER));
+            }
+            for (Note note : exchange.remarks()) {
+                for (String part : TextWidth.wrap(note.text(), width - 2)) {
+                    lines.add(new Line(null, part, Role.CAUTION));
+                }
+            }
+        }
+        return lines;
+    }
+
+    /** The prompt up to its colon or first comma: the choices need no repeating. */
+    private static String shortPrompt(Question question) {
+        return question.id().equals("health") ? "Health" : question.prompt().split("[:(]")[0].strip();
+    }
+
+    private static void line(Canvas canvas, int column, int row, int width, Line line) {
+        if (line.label() == null) {
+            canvas.text(column, row, "!", Role.CAUTION);
+            canvas.textWithin(column + 2, row, width - 2, line.text(), line.role());
+        } else if (line.role() == Role.ANSWER) {
+            int label = Math.min(WIDEST_LABEL, width / 3);
+            canvas.textWithin(column, row, label, line.label(), Role.LABEL);
+            canvas.textWithin(column + label + 1, row, width - label - 1, line.text(), line.role());
+        } else {
+            canvas.textWithin(column, row, width, line.text(), line.role());
+        }
+    }
+
+    private static void typed(Canvas canvas, int column, int row, int width, EntryLine entry) {
+        int at = canvas.text(column, row, "> ", Role.QUESTION);
+        int room = width - 3;
+        int skip = Math.max(0, entry.cursor() - room);
+        canvas.text(at, row, entry.text().substring(skip, Math.min(entry.text().length(), skip + room)), Role.ANSWER);
+        canvas.cursor(at + entry.cursor() - skip, row);
+    }
+}

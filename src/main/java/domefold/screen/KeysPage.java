@@ -1,0 +1,54 @@
+package domefold.screen;
+
+import domefold.canvas.Role;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Every key of a consult, in one table; the F1 page and {@code docs/keys.md} are written from it. */
+public final class KeysPage {
+    /**
+     * One key.
+     *
+     * @param where the room it works in, "everywhere" for all
+     * @param key as a person reads it
+     * @param meaning what it does
+     */
+    public record Row(String where, String key, String meaning) {}
+
+    /** The table. */
+    public static final List<Row> ROWS = List.of(
+            new Row("everywhere", "Enter", "takes the line typed; on an empty line goes on"),
+            new Row("everywhere", "Esc", "clears the line; on an empty line steps back a room; nothing is lost"),
+            new Row("everywhere", "?", "on an empty line: how this reading is taken"),
+            new Row("everywhere", "F1", "this page"),
+            new Row("everywhere", "F2 F3", "the room before, the room after"),
+            new Row("everywhere", "F4", "the working behind the limits, with sources"),
+            new Row("everywhere", "Ctrl-Z Ctrl-Y", "takes the last answer back, gives it again"),
+            new Row("everywhere", "Tab", "completes a word"),
+            new Row("everywhere", "Ctrl-C", "leaves; the consult is offered again at the next start"),
+            new Row("everywhere", "Ctrl-L", "draws the window again"),
+            new Row("Devices", "Up Down", "moves in the list"),
+            new Row("Devices", "Space", "pins the device, up to four, or lets it go"),
+            new Row("Devices", "F5", "list beside columns, list alone, columns alone"),
+            new Row("Devices", "F6", "sorts by the next criterion"),
+            new Row("Devices", "F7", "shows devices that fit, or all"),
+            new Row("Devices", "PgUp PgDn", "scrolls the columns"),
+            new Row("Devices", "Left Right", "looks at other pinned devices where the window holds two"),
+            new Row("Record", "s, then Enter", "signs the consult and saves it"),
+            new Row("Record", "d, then Enter", "saves it as a draft"));
+
+    private KeysPage() {}
+
+    static List<OverlayView.Line> lines() {
+        List<OverlayView.Line> lines = new ArrayList<>();
+        String where = "";
+        for (Row row : ROWS) {
+            if (!row.where().equals(where)) {
+                where = row.where();
+                lines.add(new OverlayView.Line(0, where.equals("everywhere") ? "Keys everywhere" : "Keys in " + where, Role.TITLE));
+            }
+            lines.add(new OverlayView.Line(2, domefold.canvas.TextWidth.padRight(row.key(), 16) + row.meaning(), Role.BODY));
+        }
+        return lines;
+    }
+}

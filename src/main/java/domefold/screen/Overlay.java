@@ -1,0 +1,28 @@
+package domefold.screen;
+
+/**
+ * What lies over a room until Esc.
+ *
+ * @param kind which
+ * @param scroll rows scrolled down
+ */
+public record Overlay(Kind kind, int scroll) {
+    public static final Overlay NONE = new Overlay(Kind.NONE, 0);
+
+    /** The overlays there are. */
+    public enum Kind {
+        NONE,
+        /** How the reading in question is taken. */
+        HELP,
+        /** The working behind the limits, with sources. */
+        WORKING,
+        /** The answers so far. */
+        SUMMARY,
+        /** Every key that works. */
+        KEYS
+    }
+
+    static Overlay of(Kind kind) {
+        return new Overlay(kind, 0);
+    }
+}

@@ -1,0 +1,117 @@
+package domefold.screen;
+
+import domefold.canvas.Canvas;
+import domefold.canvas.Role;
+import domefold.canvas.TextWidth;
+import domefold.interview.Question;
+import domefold.outcome.Figures;
+import domefold.outcome.Working;
+import domefold.patient.Side;
+import domefold.plan.Plan;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Pages that lie over a room: help, working, answers so far, keys. They scroll and Esc closes them. */
+final class OverlayView {
+    private static final int WIDEST_TEXT = 110;
+
+    private OverlayView() {}
+
+    /** One line of a page. */
+    record Line(int indent, String text, Role role) {}
+
+    static ConsultScreen onKey(ConsultScreen screen, Key key) {
+        Overlay overlay = screen.overlay();
+        return switch (key.kind()) {
+            case ESCAPE, ENTER, F1, F4 -> screen.withOverlay(Overlay.NONE);
+            case DOWN -> screen.withOverlay(new Overlay(overlay.kind(), overlay.scroll() + 1));
+            case UP -> screen.withOverlay(new Overlay(overlay.kind(), Math.max(0, overlay.scroll() - 1)));
+            case PAGE_DOWN -> screen.withOverlay(new Overlay(overlay.kind(), overlay.scroll() + 10));
+            case PAGE_UP -> screen.withOverlay(new Overlay(overlay.kind(), Math.max(0, overlay.scroll() - 10)));
+            case HOME -> screen.withOverlay(new Overlay(overlay.kind(), 0));
+            default -> screen.withOverlay(key.isText() && key.codePoint() == 'q' ? Overlay.NONE : overlay);
+        };
+    }
+
+    static void draw(Canvas canvas, int row, int height, ConsultScreen screen) {
+        int width = Math.min(canvas.columns() - 4, WIDEST_TEXT);
+        List<Line> lines = wrapped(page(screen), width);
+        int most = Math.max(0, lines.size() - height + 1);
+        int from = Math.min(screen.overlay().scroll(), most);
+        for (int i = 0; i < height - 1 && from + i < lines.size(); i++) {
+            Line line = lines.get(from + i);
+            canvas.textWithin(2 + line.indent(), row + i, width - line.indent(), line.text(), line.role());
+        }
+        if (lines.size() > height - 1) {
+            String where = "rows " + (from + 1) + " to " + Math.min(lines.size(), from + height - 1) + " of " + lines.size();
+            canvas.textRight(canvas.columns() - 2, row + height - 1, where, Role.FAINT);
+        }
+    }
+
+    private static List<Line> wrapped(List<Line> lines, int width) {
+        List<Line> out = new ArrayList<>();
+        for (Line line : lines) {
+            for (String part : TextWidth.wrap(line.text(), width - line.indent())) {
+                out.add(new Line(line.indent(), part, line.role()));
+            }
+        }
+        return out;
+    }
+
+    private static List<Line> page(ConsultScreen screen) {
+        return switch (screen.overlay().kind()) {
+            case HELP -> help(screen);
+            case WORKING -> working(screen);
+            case SUMMARY -> summary(screen);
+            default -> KeysPage.lines();
+        };
+    }
+
+    private static List<Line> help(ConsultScreen screen) {
+        List<Line> lines = new ArrayList<>();
+        Optional<Question> current = screen.interview().current();
+        current.ifPresent(question -> {
+            lines.add(new Line(0, question.prompt(), Role.TITLE));
+            lines.add(new Line(0, question.expects(), Role.FAINT));
+            lines.add(new Line(0, "", Role.BODY));
+            question.help(screen.interview().guide()).forEach(text -> lines.add(new Line(0, text, Role.BODY)));
+            lines.add(new Line(0, "", Role.BODY));
+        });
+        lines.add(new Line(0, "Words that work everywhere", Role.LABEL));
+        lines.add(new Line(2, "same   repeats the LEFT for the RIGHT        12.5 same", Role.BODY));
+        lines.add(new Line(2, "left, right   change one side                left 12.5", Role.BODY));
+        lines.add(new Line(2, "again   adds a second reading, averaged       again 12.6 12.9", Role.BODY));
+        lines.add(new Line(2, "skip   leaves an optional reading open", Role.BODY));
+        lines.add(new Line(2, "back, go   return to any question or room     go base width", Role.BODY));
+        lines.add(new Line(2, "why, summary, undo, redo", Role.BODY));
+        return lines;
+    }
+
+    private static List<Line> working(ConsultScreen screen) {
+        List<Line> lines = new ArrayList<>();
+        Optional<Plan> plan = screen.interview().plan();
+        if (plan.isEmpty()) {
+            lines.add(new Line(0, "Nothing is computed yet: the age and both base widths come first.", Role.BODY));
+            return lines;
+        }
+        for (Side side : Side.values()) {
+            lines.add(new Line(0, side + ": the working", Role.TITLE));
+            for (Working working : plan.get().side(side).working()) {
+                String result = Double.isFinite(working.value())
+                        ? " = " + Figures.of(working.value(), 0, 2) + (working.unit().isBlank() ? "" : " " + working.unit()) : "";
+                lines.add(new Line(2, working.quantity() + ": " + working.expression() + result, Role.BODY));
+                lines.add(new Line(4, working.source() + " [" + working.status().words() + "]", Role.FAINT));
+            }
+            lines.add(new Line(0, "", Role.BODY));
+        }
+        return lines;
+    }
+
+    private static List<Line> summary(ConsultScreen screen) {
+        List<Line> lines = new ArrayList<>();
+        lines.add(new Line(0, "Answers so far", Role.TITLE));
+        screen.interview().summary().forEach(text -> lines.add(new Line(2, text, Role.BODY)));
+        return lines;
+    }
+}

@@ -1,0 +1,105 @@
+package domefold.screen;
+
+import domefold.canvas.Canvas;
+import domefold.canvas.Role;
+import domefold.interview.Room;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Which view belongs to which room, and which hints. */
+final class RoomViews {
+    private static final int WIDE = 110;
+
+    private RoomViews() {}
+
+    static Optional<Room> named(String title) {
+        for (Room room : Room.values()) {
+            if (room.title().equals(title)) {
+                return Optional.of(room);
+            }
+        }
+        return Optional.empty();
+    }
+
+    static void draw(Canvas canvas, int row, int height, ConsultScreen screen) {
+        switch (screen.shown()) {
+            case LIMITS -> LimitsView.draw(canvas, row, height, screen);
+            case DEVICES -> DevicesView.draw(canvas, row, height, screen);
+            case RECORD -> RecordView.draw(canvas, row, height, screen);
+            default -> asking(canvas, row, height, screen);
+        }
+    }
+
+    private static void asking(Canvas canvas, int row, int height, ConsultScreen screen) {
+        boolean settling = screen.shown() == Room.SETTLE;
+        if (canvas.columns() >= WIDE) {
+            int left = Math.max(50, canvas.columns() * 2 / 5);
+            ConversationView.draw(canvas, 1, row, left - 3, height, screen.interview(), screen.entry(), screen.said(), screen.saidRole());
+            for (int i = 0; i < height; i++) {
+                canvas.put(left, row + i, canvas.glyphs().vertical(), Role.FAINT);
+            }
+            beside(canvas, left + 2, row, canvas.columns() - left - 3, height, screen, settling);
+        } else {
+            int below = settling ? Math.min(height / 2, 9) : AllowsView.COMPACT_ROWS;
+            int above = height - below - 1;
+            ConversationView.draw(canvas, 1, row, canvas.columns() - 2, above, screen.interview(), screen.entry(), screen.said(), screen.saidRole());
+            canvas.fill(1, row + above, canvas.columns() - 2, canvas.glyphs().horizontal(), Role.FAINT);
+            beside(canvas, 1, row + above + 1, canvas.columns() - 2, below, screen, settling);
+        }
+    }
+
+    private static void beside(Canvas canvas, int column, int row, int width, int height, ConsultScreen screen, boolean settling) {
+        if (settling) {
+            SettleView.draw(canvas, column, row, width, height, screen);
+        } else {
+            AllowsView.draw(canvas, column, row, width, height, screen);
+        }
+    }
+
+    /** The entry line of a room that shows more than it asks, with what was said last beside it. */
+    static void entry(Canvas canvas, int row, ConsultScreen screen) {
+        int at = canvas.text(1, row, "> ", Role.QUESTION);
+        canvas.text(at, row, screen.entry().text(), Role.ANSWER);
+        canvas.cursor(at + screen.entry().cursor(), row);
+        if (!screen.said().isEmpty() && screen.entry().isEmpty()) {
+            canvas.textWithin(at + 1, row, canvas.columns() - at - 2, String.join(" ", screen.said()), screen.saidRole());
+        }
+    }
+
+    static List<Screen.Hint> hints(ConsultScreen screen) {
+        List<Screen.Hint> hints = new ArrayList<>();
+        if (screen.overlay().kind() != Overlay.Kind.NONE) {
+            hints.add(new Screen.Hint("Esc", "closes"));
+            hints.add(new Screen.Hint("Up Down PgUp PgDn", "scroll"));
+            return hints;
+        }
+        switch (screen.shown()) {
+            case LIMITS -> hints.add(new Screen.Hint("Enter", "to the devices"));
+            case DEVICES -> {
+                hints.add(new Screen.Hint("Space", "pins"));
+                hints.add(new Screen.Hint("F5", "view"));
+                hints.add(new Screen.Hint("F6", "sort"));
+                hints.add(new Screen.Hint("F7", screen.devices().fittingOnly() ? "all" : "fitting"));
+                hints.add(new Screen.Hint("Enter", "settle"));
+                hints.add(new Screen.Hint("PgDn", "scrolls"));
+            }
+            case RECORD -> {
+                hints.add(new Screen.Hint("s Enter", "signs"));
+                hints.add(new Screen.Hint("d Enter", "saves a draft"));
+                hints.add(new Screen.Hint("Up Down", "scroll"));
+            }
+            default -> {
+                hints.add(new Screen.Hint("Enter", "takes it"));
+                hints.add(new Screen.Hint("?", "how"));
+            }
+        }
+        hints.add(new Screen.Hint("F2 F3", "rooms"));
+        hints.add(new Screen.Hint("F4", "why"));
+        hints.add(new Screen.Hint("Ctrl-Z", "undo"));
+        hints.add(new Screen.Hint("F1", "keys"));
+        hints.add(new Screen.Hint("Esc", "back"));
+        hints.add(new Screen.Hint("Ctrl-C", "leaves"));
+        return hints;
+    }
+}
