@@ -71,7 +71,7 @@ final class ReadingQuestion implements Question {
         List<Note> remarks = new ArrayList<>(Accept.checked(guide, measure, piece, Optional.empty()));
         Reading reading = new Reading(piece.value(), typed.strip(), dossier.patientCase().readBy(), 1);
         Dossier next = with(dossier, readings(dossier).with(measure, reading));
-        remarks.addAll(Remarks.onPatient(measure, next.patientCase(), guide));
+        remarks.addAll(Remarks.newFindings(id(), dossier.patientCase(), next.patientCase(), guide));
         return new Taken(next, remarks);
     }
 

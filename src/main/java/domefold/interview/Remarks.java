@@ -1,7 +1,8 @@
 package domefold.interview;
 
+import domefold.engine.CrossChecks;
+import domefold.engine.Finding;
 import domefold.engine.SecondReading;
-import domefold.outcome.Figures;
 import domefold.outcome.Note;
 import domefold.outcome.Refusal;
 import domefold.patient.Breast;
@@ -15,41 +16,39 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 
 /** What the program says at once about an answer, beyond its gate. */
 final class Remarks {
     private Remarks() {}
 
-    /** Left longer than possible cannot be taken: stretched nipple to fold below resting, in either order typed. */
-    static void refuseContradictions(Measure measure, Case patientCase) {
-        if (measure != Measure.NIPPLE_TO_FOLD && measure != Measure.NIPPLE_TO_FOLD_STRETCHED) {
-            return;
-        }
-        for (Side side : Side.values()) {
-            OptionalDouble rest = patientCase.side(side).readings().value(Measure.NIPPLE_TO_FOLD);
-            OptionalDouble stretched = patientCase.side(side).readings().value(Measure.NIPPLE_TO_FOLD_STRETCHED);
-            if (rest.isPresent() && stretched.isPresent() && stretched.getAsDouble() < rest.getAsDouble()) {
-                throw new Refusal("stretched-below-rest", measure.field(), side + ": nipple to fold stretched "
-                        + Figures.cm(stretched.getAsDouble()) + " cm is shorter than at rest "
-                        + Figures.cm(rest.getAsDouble()) + " cm; read both again, or type them the other way round");
-            }
-        }
-    }
-
-    static List<Note> onPatient(Measure measure, Case patientCase, Guide guide) {
+    /**
+     * What the readings, held against each other, say after this answer and did not say before it.
+     *
+     * @throws Refusal where they contradict each other
+     */
+    static List<Note> newFindings(String questionId, Case before, Case after, Guide guide) {
+        List<Finding> known = CrossChecks.of(before, guide.evidence());
         List<Note> remarks = new ArrayList<>();
-        remarks.addAll(Checks.onPatient(measure, patientCase, guide));
+        for (Finding finding : CrossChecks.of(after, guide.evidence())) {
+            if (known.contains(finding)) {
+                continue;
+            }
+            if (finding.refuse()) {
+                throw new Refusal(finding.note().code(), questionId, finding.note().text());
+            }
+            remarks.add(finding.note());
+        }
         return remarks;
     }
 
-    static List<Note> onSides(Measure measure, Case patientCase, Guide guide) {
-        List<Note> remarks = new ArrayList<>(Checks.onSides(measure, patientCase, guide));
+    /** A request to read again, per side, where the reading error may carry it across a threshold. */
+    static List<Note> secondReadings(Measure measure, Case patientCase, Guide guide) {
+        List<Note> remarks = new ArrayList<>();
         for (Side side : Side.values()) {
             Optional<Reading> reading = patientCase.side(side).readings().get(measure);
             reading.flatMap(r -> SecondReading.advise(measure, r, guide.evidence().constants()))
                     .ifPresent(note -> remarks.add(new Note(note.code(), side + ": " + note.text()
-                            + "; `go " + measure.words() + "`, then `again LEFT RIGHT`")));
+                            + "; `go " + measure.words() + "`, then `again " + side.key() + " …`")));
         }
         return remarks;
     }

@@ -134,8 +134,8 @@ final class SideQuestion implements Question {
             remarks.addAll(Accept.checked(guide, measure, piece, Optional.of(side)));
             next = with(next, side, next.patientCase().side(side).readings().with(measure, take(next, side, piece, again)));
         }
-        Remarks.refuseContradictions(measure, next.patientCase());
-        remarks.addAll(Remarks.onSides(measure, next.patientCase(), guide));
+        remarks.addAll(Remarks.newFindings(id(), dossier.patientCase(), next.patientCase(), guide));
+        remarks.addAll(Remarks.secondReadings(measure, next.patientCase(), guide));
         return new Taken(next, remarks);
     }
 
