@@ -1,5 +1,6 @@
 package domefold.sheet;
 
+import domefold.outcome.Numbers;
 import domefold.record.Versions;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -11,8 +12,8 @@ import java.util.Set;
 /** The order of one case, or of every case of a day, on one sheet. */
 public final class OrderSheet {
     private static final List<String> HEADER =
-            List.of("Case", "Side", "Order code", "Device", "Size", "Width × projection", "For", "Pieces");
-    private static final List<Integer> WEIGHTS = List.of(14, 9, 16, 30, 15, 17, 20, 8);
+            List.of("Side", "Order code", "Device", "Size", "Width × projection", "For", "Pieces");
+    private static final List<Integer> WEIGHTS = List.of(12, 20, 32, 20, 24, 20, 12);
 
     private OrderSheet() {}
 
@@ -32,7 +33,7 @@ public final class OrderSheet {
                 + " and against the label before opening a pack.", false));
         for (Order order : orders) {
             blocks.add(new Block.Heading("Case " + order.mark().id()));
-            blocks.add(new Block.Grid(HEADER, WEIGHTS, order.lines().stream().map(line -> row(order, line)).toList()));
+            blocks.add(new Block.Grid(HEADER, WEIGHTS, order.lines().stream().map(OrderSheet::row).toList()));
             blocks.add(new Block.Words(order.mark().line(), true));
         }
         blocks.add(new Block.Heading("Pieces by order code"));
@@ -52,10 +53,10 @@ public final class OrderSheet {
                 ? List.of("INVENTED DEVICE LIST: made by a geometric rule; nobody sells these devices.") : List.of(), blocks);
     }
 
-    private static List<String> row(Order order, Order.Line line) {
-        return List.of(order.mark().id(), line.side().name(), line.device().id(), DeviceWords.kind(line.device()),
-                size(line), domefold.outcome.Numbers.cm(line.device().widthCm()) + " × "
-                        + domefold.outcome.Numbers.cm(line.device().projectionCm()),
+    private static List<String> row(Order.Line line) {
+        return List.of(line.side().name(), line.device().id(), DeviceWords.kind(line.device()),
+                size(line), Numbers.cm(line.device().widthCm()) + " × "
+                        + Numbers.cm(line.device().projectionCm()),
                 line.purpose().words(), Integer.toString(line.quantity()));
     }
 
