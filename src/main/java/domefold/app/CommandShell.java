@@ -45,6 +45,7 @@ public final class CommandShell {
         CommandLine line = new CommandLine(root)
                 .addSubcommand(new CatalogueCommand(root).line())
                 .addSubcommand(new EvidenceCommand(root))
+                .addSubcommand(new ShapeCommand(root))
                 .addSubcommand(new ScheduleCommand(root));
         line.setUsageHelpWidth(COLUMNS);
         line.setUsageHelpAutoWidth(false);
@@ -73,12 +74,17 @@ public final class CommandShell {
     }
 
     private static String sentence(CommandLine.ParameterException wrong) {
-        String message = wrong.getMessage().strip().replaceAll("\\s*\\R\\s*", "; ");
-        List<String> near = wrong instanceof CommandLine.UnmatchedArgumentException unmatched
-                ? unmatched.getSuggestions() : List.of();
-        String meant = near.isEmpty() ? "" : "; did you mean " + String.join(" or ", near) + "?";
-        return message.replaceAll("[.]$", "") + meant + (meant.isEmpty() ? "; " : " ") + "see '"
-                + wrong.getCommandLine().getCommandSpec().qualifiedName() + " --help'";
+        CommandLine.Model.CommandSpec at = wrong.getCommandLine().getCommandSpec();
+        String see = "see '" + at.qualifiedName() + " --help'";
+        if (wrong instanceof CommandLine.UnmatchedArgumentException unmatched) {
+            String first = unmatched.getUnmatched().get(0);
+            String what = first.startsWith("-") ? "there is no option '" + first + "'" : at.subcommands().isEmpty()
+                    ? "'" + first + "' is one argument too many" : "there is no command '" + first + "'";
+            List<String> near = unmatched.getSuggestions();
+            return what + (near.isEmpty() ? "; " : "; did you mean " + String.join(" or ", near) + "? ") + see;
+        }
+        String message = wrong.getMessage().strip().replaceAll("\\s*\\R\\s*", "; ").replaceFirst("^Error: ", "");
+        return message.replaceAll("[.]$", "") + "; " + see;
     }
 
     /** Known before the arguments are understood, so that a wrong one is reported as asked. */

@@ -1,0 +1,202 @@
+package domefold.app;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.RandomAccessFile;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import picocli.CommandLine;
+
+class CommandLineTest {
+    @TempDir
+    private Path home;
+
+    private Cli run(String line) {
+        return Cli.run(home, line.isEmpty() ? new String[0] : line.split(" "));
+    }
+
+    static Stream<CommandLine> commands() {
+        CommandLine root = CommandShell.commandLine(Cli.console(Path.of("unused"), new ByteArrayOutputStream(),
+                new ByteArrayOutputStream(), StandardCharsets.UTF_8), FacesHere.of());
+        return below(root);
+    }
+
+    private static Stream<CommandLine> below(CommandLine line) {
+        return Stream.concat(Stream.of(line), line.getSubcommands().values().stream().flatMap(CommandLineTest::below));
+    }
+
+    @ParameterizedTest
+    @MethodSource("commands")
+    void everyCommandHasHelpWithAnExampleInEightyColumns(CommandLine command) {
+        String[] words = command.getCommandSpec().qualifiedName().split(" ");
+        String[] args = Stream.concat(List.of(words).subList(1, words.length).stream(), Stream.of("--help"))
+                .toArray(String[]::new);
+        Cli help = Cli.run(home, args);
+        assertEquals(Exit.DONE, help.exit());
+        assertTrue(help.out().contains("Example: domefold"), help.out());
+        assertEquals(List.of(), help.out().lines().filter(line -> line.length() > 80).toList());
+        assertEquals("", help.err());
+    }
+
+    @Test
+    void saysItsVersionAndNothingElse() {
+        Cli version = run("--version");
+        assertEquals("domefold 0.1.0\n", version.out());
+        assertEquals(Exit.DONE, version.exit());
+    }
+
+    @Test
+    void aloneWithoutATerminalItPrintsItsHelpAndEndsWithTwo() {
+        Cli alone = run("");
+        assertEquals(Exit.WRONG_USAGE, alone.exit());
+        assertTrue(alone.out().startsWith("Usage: domefold"), alone.out());
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @CsvSource(delimiter = '|', value = {
+        "plam | 2 | there is no command 'plam'",
+        "evidence --loud | 2 | there is no option '--loud'",
+        "catalogue list --as xml | 2 | 'xml' is not known; write text or json",
+        "schedule US-2020 --fill gel --years 20 | 2 | Missing required option: '--from=DATE'",
+        "schedule US-2020 --fill gel --from 2026-02-30 --years 20 | 2 | is no date",
+        "schedule US-2020 --fill foam --from 2026-02-28 --years 20 | 2 | write saline or gel",
+        "schedule US-2020 --fill gel --from 2026-02-28 --years 0 | 2 | write 1 to 100",
+        "schedule US-2020 --fill gel --from 2026-02-28 --years many | 2 | 'many'",
+        "schedule NOWHERE-1 --fill gel --from 2026-02-28 --years 20 | 3 | there is no schedule 'NOWHERE-1'",
+        "shape --half-width 6.55 --dome 2.45 --exponent 1.5 | 2 | --fill",
+        "shape --half-width 6.55 --dome 2.45 --exponent 1.5 --fill 1 --volume 300 | 2 | mutually exclusive",
+        "shape --half-width NaN --dome 2.45 --exponent 1.5 --fill 1 | 2 | 'NaN' is no number",
+        "shape --half-width -6.55 --dome 2.45 --exponent 1.5 --fill 1 | 3 | half",
+        "shape --half-width 6.55 --dome 2.45 --exponent 1.5 --fill 0.1 | 3 | half full",
+        "catalogue check no-such-list.csv | 3 | there is no file",
+        "catalogue check src | 3 | is a folder",
+        "catalogue list --catalogue no-such-list.csv | 3 | there is no file"})
+    void whatIsWrongIsSaidInOneSentenceOnStandardError(String line, int exit, String part) {
+        Cli run = run(line);
+        assertEquals(exit, run.exit(), run.err());
+        assertTrue(run.err().contains(part), run.err());
+        assertEquals(1, run.err().lines().count(), run.err());
+        assertTrue(run.err().startsWith("domefold: "), run.err());
+        assertEquals("", run.out());
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @CsvSource(delimiter = '|', value = {
+        "catalogue check no-such-list.csv --as json | 3 | no-such-file",
+        "--as=json catalogue check src | 3 | is-a-folder",
+        "schedule NOWHERE-1 --fill gel --from 2026-02-28 --years 20 --as json | 3 | unknown-schedule",
+        "evidence --as json --loud | 2 | usage"})
+    void withJsonTheErrorIsAnObjectOnStandardError(String line, int exit, String code) {
+        Cli run = run(line);
+        assertEquals(exit, run.exit());
+        assertTrue(run.err().startsWith("{\"error\":{\"code\":\"" + code + "\",\"where\":\""), run.err());
+        assertTrue(run.err().contains("\"text\":\""), run.err());
+        assertEquals("", run.out());
+    }
+
+    @Test
+    void aListOfAHundredMegabytesIsRefusedWithoutReadingIt() throws IOException {
+        Path large = home.resolve("large.csv");
+        try (RandomAccessFile file = new RandomAccessFile(large.toFile(), "rw")) {
+            file.setLength(100L << 20);
+        }
+        Cli run = Cli.run(home, "catalogue", "check", large.toString());
+        assertEquals(Exit.REFUSED, run.exit());
+        assertTrue(run.err().contains("larger than a device list can be"), run.err());
+    }
+
+    @Test
+    void aListWithAFaultIsReportedInWholeAndEndsWithThree() throws IOException {
+        Path file = home.resolve("list.csv");
+        Files.writeString(file, String.join(",", domefold.device.CatalogueSheet.COLUMNS) + "\n"
+                + "own,gel,smooth,moderate,300,,,126,126,3.6,a\nown,gel,smooth,moderate,300,,,12.6,12.6,3.6,b\n");
+        Cli check = Cli.run(home, "catalogue", "check", file.toString());
+        assertEquals(Exit.REFUSED, check.exit());
+        assertTrue(check.out().contains("1 sound device, 2 faults, 0 queries."), check.out());
+        assertTrue(check.err().contains("if it is in millimetres, write 12.6"), check.err());
+        Cli list = Cli.run(home, "catalogue", "list", "--catalogue", file.toString());
+        assertEquals(Exit.REFUSED, list.exit());
+        assertEquals("", list.out());
+    }
+
+    @Test
+    void theShippedListChecksClean() {
+        Cli check = run("catalogue check shared/catalogue/invented.csv");
+        assertEquals("shared/catalogue/invented.csv: 143 sound devices, 0 faults, 0 queries.\n", check.out());
+        assertEquals(Exit.DONE, check.exit());
+    }
+
+    @Test
+    void aFullDiskUnderStandardOutputIsTheWorldsFault() {
+        ByteArrayOutputStream err = new ByteArrayOutputStream();
+        int exit = CommandShell.run(new String[] {"catalogue", "list"},
+                Cli.console(home, Cli.failing("No space left on device"), err, StandardCharsets.UTF_8));
+        assertEquals(Exit.WORLD_FAILED, exit);
+        assertEquals("domefold: No space left on device\n", err.toString(StandardCharsets.UTF_8));
+    }
+
+    @Test
+    void aReaderThatWentAwayIsNoError() {
+        ByteArrayOutputStream err = new ByteArrayOutputStream();
+        int exit = CommandShell.run(new String[] {"catalogue", "list"},
+                Cli.console(home, Cli.failing("Broken pipe"), err, StandardCharsets.UTF_8));
+        assertEquals(Exit.DONE, exit);
+        assertEquals("", err.toString(StandardCharsets.UTF_8));
+    }
+
+    @Test
+    void aDefectOfOursIsOneSentenceWithTheDetailInAFile() throws IOException {
+        ByteArrayOutputStream err = new ByteArrayOutputStream();
+        Console console = Cli.console(home, Cli.failing("unused"), err, StandardCharsets.UTF_8);
+        int exit = new ErrorReport(console, false).of(new IllegalStateException("the reason"));
+        assertEquals(Exit.DEFECT, exit);
+        String sentence = err.toString(StandardCharsets.UTF_8);
+        assertEquals(1, sentence.lines().count());
+        assertFalse(sentence.contains("IllegalState"), sentence);
+        Path log = Path.of(sentence.substring(sentence.indexOf("is in ") + 6).strip());
+        assertTrue(Files.readString(log).contains("IllegalStateException: the reason"));
+    }
+
+    @Test
+    void aTerminalWithoutUtf8GetsAscii() {
+        Cli run = Cli.run(home, StandardCharsets.US_ASCII, "schedule", "US-2020", "--fill", "gel", "--from", "2026-03-04",
+                "--years", "20");
+        assertTrue(run.out().chars().allMatch(c -> c < 128), run.out());
+        assertTrue(run.out().contains("2031-03-04   2032-03-04"));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"evidence", "catalogue list", "catalogue check shared/catalogue/invented.csv",
+        "schedule US-2020 --fill gel --from 2026-03-04 --years 20",
+        "shape --half-width 6.55 --dome 2.45 --exponent 1.5 --fill 0.9"})
+    void everyTextStaysWithinEightyColumnsAndEveryJsonNamesItsFormat(String line) {
+        Cli text = run(line);
+        assertEquals(List.of(), text.out().lines().filter(one -> one.codePointCount(0, one.length()) > 80).toList());
+        Cli json = run(line + " --as json");
+        assertEquals(Exit.DONE, json.exit());
+        assertTrue(json.out().startsWith("{\n  \"format\" : \"domefold-"), json.out());
+    }
+
+    @Test
+    void nothingInAFileCanSteerTheTerminal() throws IOException {
+        Path file = home.resolve("list.csv");
+        Files.writeString(file, "# name: red\u001b[31m\u202e\n" + String.join(",", domefold.device.CatalogueSheet.COLUMNS)
+                + "\nown\u001b]0;x\u0007,gel,smooth,moderate,300,,,12.6,12.6,3.6,a\n");
+        Cli list = Cli.run(home, "catalogue", "list", "--catalogue", file.toString());
+        assertEquals(Exit.DONE, list.exit());
+        assertTrue(list.out().chars().noneMatch(c -> c == 0x1b || c == 7 || c == 0x202e), list.out());
+    }
+}
