@@ -26,7 +26,7 @@ public final class PatientDraw {
     private final Level levels;
 
     private PatientDraw(Evidence given) {
-        Evidence evidence = given.with(asShipped(given.constants()));
+        Evidence evidence = asShipped(given);
         population = new Population(evidence);
         planting = new Planting(evidence);
         body = new Body(evidence);
@@ -34,8 +34,9 @@ public final class PatientDraw {
     }
 
     /** Without the surgeon's own values: they must not turn a number into another patient. */
-    private static Constants asShipped(Constants constants) {
-        return Constants.of(constants.all().stream().map(one -> one.original().orElse(one)).toList());
+    static Evidence asShipped(Evidence evidence) {
+        return evidence.with(Constants.of(
+                evidence.constants().all().stream().map(one -> one.original().orElse(one)).toList()));
     }
 
     /** For drawing many: reads the tables once. */

@@ -6,7 +6,6 @@ import domefold.patient.Breast;
 import domefold.patient.HealthQuestion;
 import domefold.patient.Measure;
 import domefold.patient.Ptosis;
-import domefold.patient.ReadBy;
 import domefold.patient.Reading;
 import domefold.patient.Readings;
 import domefold.patient.Side;
@@ -26,15 +25,12 @@ final class Planting {
     private static final double BOTH = 0.5;
     private final Constants constants;
     private final Population.WishDraw wishes;
-    private final Map<Measure, Double> scanOffsetCm = new EnumMap<>(Measure.class);
+    private final Scan scan;
 
     Planting(Evidence evidence) {
         constants = evidence.constants();
         wishes = new Population.WishDraw(evidence);
-        for (Measure measure : List.of(Measure.BASE_WIDTH, Measure.NIPPLE_TO_FOLD, Measure.NIPPLE_TO_FOLD_STRETCHED,
-                Measure.STERNAL_NOTCH_TO_NIPPLE, Measure.NIPPLE_TO_MIDLINE)) {
-            scanOffsetCm.put(measure, constants.value("SCAN-OFFSET-" + measure.name().replace('_', '-')));
-        }
+        scan = new Scan(constants);
     }
 
     Person plant(Trap trap, Person person, Dice dice) {
@@ -44,7 +40,7 @@ final class Planting {
             case CONSTRICTED_BASE -> constricted(person, dice);
             case PTOSIS_FOR_LIFT -> ptotic(person, dice);
             case WISH_BEYOND_BASE -> beyond(person, dice);
-            case MIXED_METHODS -> scan(person, dice.chance(0.5) ? Side.LEFT : Side.RIGHT);
+            case MIXED_METHODS -> scanned(person, dice.chance(0.5) ? Side.LEFT : Side.RIGHT);
         };
     }
 
@@ -140,13 +136,7 @@ final class Planting {
                 OptionalDouble.of(Population.WishDraw.rounded(Math.min(800, size))), now.weights()));
     }
 
-    /** That side as a surface scan would give it: its readings move by the published mean offsets (Steen 2018). */
-    Person scan(Person person, Side side) {
-        Map<Measure, Reading> taken = new EnumMap<>(person.side(side).readings().byMeasure());
-        scanOffsetCm.forEach((measure, offset) -> {
-            double value = Ticks.tenths(taken.get(measure).value() + offset).value();
-            taken.put(measure, new Reading(value, Ticks.typed(value), ReadBy.SURFACE_SCAN, 1));
-        });
-        return person.with(side, new Breast(new Readings(taken), person.side(side).ptosis()));
+    private Person scanned(Person person, Side side) {
+        return person.with(side, scan.of(person.side(side)));
     }
 }
