@@ -1,0 +1,94 @@
+package domefold.plan;
+
+import domefold.device.Catalogue;
+import domefold.device.Device;
+import domefold.device.Surface;
+import domefold.engine.ErrorDraws;
+import domefold.engine.Exact;
+import domefold.engine.FoldTarget;
+import domefold.engine.RoutePermission;
+import domefold.evidence.Constants;
+import domefold.evidence.Evidence;
+import domefold.outcome.Figures;
+import domefold.outcome.Note;
+import domefold.patient.Case;
+import domefold.patient.Measure;
+import domefold.patient.Side;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+
+/**
+ * From a case and a device list to a plan. Pure: the same arguments give the same plan, on every machine and every day.
+ *
+ * <p>Where a reading is missing, the results that need it are empty and name it; nothing is assumed for it.
+ */
+public final class Planner {
+    private Planner() {}
+
+    /** The plan without what other rooms add. */
+    public static Plan plan(Case of, Catalogue catalogue, Evidence evidence, PlanOptions options) {
+        return plan(of, catalogue, evidence, options, CandidateExtras.NONE);
+    }
+
+    public static Plan plan(
+            Case of, Catalogue catalogue, Evidence evidence, PlanOptions options, CandidateExtras extras) {
+        Constants constants = evidence.constants();
+        VerdictRule rule = new VerdictRule(constants, options.widthSchool());
+        ErrorDraws errors = ErrorDraws.of(SideNumbers.VARYING.size(), options.draws(), options.seed());
+        CaseRules rules = CaseRules.of(of, evidence);
+        SideContext left = LimitsOf.of(of, Side.LEFT, evidence, rule, errors);
+        SideContext right = LimitsOf.of(of, Side.RIGHT, evidence, rule, errors);
+        List<Candidate> candidates = candidates(catalogue, left, right, rule, rules, constants, extras);
+        return new Plan(of, catalogue.name(), catalogue.sha256(), rules.blocked(),
+                PlanNotes.of(rules, catalogue, left.limits(), right.limits(), evidence), left.limits(), right.limits(),
+                candidates, extras.pairs(of, left.limits(), right.limits(), candidates));
+    }
+
+    private static List<Candidate> candidates(Catalogue catalogue, SideContext left, SideContext right,
+            VerdictRule rule, CaseRules rules, Constants constants, CandidateExtras extras) {
+        Case of = rules.of();
+        FoldTarget rows = FoldTarget.of(constants);
+        FitOf onLeft = new FitOf(left, rule, rules, constants);
+        FitOf onRight = new FitOf(right, rule, rules, constants);
+        Set<Surface> offered = of.setting().surfaces();
+        List<Candidate> candidates = new ArrayList<>();
+        for (Device device : catalogue.devices()) {
+            if (!offered.isEmpty() && !offered.contains(device.surface())) {
+                continue;
+            }
+            DeviceGeometry geometry = DeviceGeometry.of(device, rows);
+            RoutePermission permission = rules.permission(device);
+            Optional<Candidate.Incision> incision = extras.incision(of, device, rules.incision(device));
+            Optional<Note> gap = gapAfter(of, device, left, right, rule, constants);
+            candidates.add(new Candidate(device,
+                    onLeft.of(geometry, permission, incision, gap, extras.upperPolePercent(of, Side.LEFT, device)),
+                    onRight.of(geometry, permission, incision, gap, extras.upperPolePercent(of, Side.RIGHT, device)),
+                    incision, extras.followUp(of, device),
+                    extras.ripple(of, device, left.limits(), right.limits())));
+        }
+        return candidates;
+    }
+
+    /** The gap now less the mean widening of the two sides, where everything it needs was taken and it is small. */
+    private static Optional<Note> gapAfter(Case of, Device device, SideContext left, SideContext right,
+            VerdictRule rule, Constants constants) {
+        OptionalDouble gap = of.chest().value(Measure.INTERMAMMARY);
+        if (gap.isEmpty() || left.band().isEmpty() || right.band().isEmpty() || !left.numbers().hasPinches()
+                || !right.numbers().hasPinches()) {
+            return Optional.empty();
+        }
+        double widening = 0.5 * (Math.max(0, device.widthCm() - left.numbers().ceilingCm())
+                + Math.max(0, device.widthCm() - right.numbers().ceilingCm()));
+        double after = gap.getAsDouble() - widening;
+        if (!Exact.below(after, constants.value("VERDICT-GAP-SMALL"))) {
+            return Optional.empty();
+        }
+        return Optional.of(new Note("gap-small", "the gap between the breasts would be " + Figures.cm(after) + " cm ("
+                + Figures.cm(gap.getAsDouble()) + " cm now, less " + Figures.cm(widening)
+                + " cm of widening), below " + Figures.cm(constants.value("VERDICT-GAP-SMALL"))
+                + " cm; teaching asks for " + Figures.cm(constants.value("WID-06")) + " cm"));
+    }
+}
