@@ -27,7 +27,7 @@ public record Glyphs(
     public static final Glyphs UNICODE = new Glyphs(true, '─', '│', '├', '┤', '┊', '▲', '•', '…', '▸', '–', '±', '×',
             '✓', '░', '█', '↓', '↑', '·');
     public static final Glyphs ASCII = new Glyphs(false, '-', '|', '|', '|', ':', '^', '*', '~', '>', '-', '+', 'x',
-            'v', '.', '#', 'v', '^', '.');
+            'v', '/', '#', 'v', '^', '.');
 
     /** The text in characters this set can show. */
     public String spell(String text) {
