@@ -46,7 +46,8 @@ public final class CommandShell {
                 .addSubcommand(new CatalogueCommand(root).line())
                 .addSubcommand(new EvidenceCommand(root))
                 .addSubcommand(new ShapeCommand(root))
-                .addSubcommand(new ScheduleCommand(root));
+                .addSubcommand(new ScheduleCommand(root))
+                .addSubcommand(new SurvivalCommand(root));
         line.setUsageHelpWidth(COLUMNS);
         line.setUsageHelpAutoWidth(false);
         line.setExpandAtFiles(false);

@@ -102,7 +102,7 @@ final class CandidatesText {
                 page.hanging("           - ", reason.text() + " [" + reason.code() + "]");
             }
             for (Note change : fit.wouldChange()) {
-                page.hanging("           > ", change.text());
+                page.hanging("           change: ", change.text());
             }
         }
         candidate.ripple().ifPresent(ripple -> page.hanging("    ripple index ", Numbers.plain(ripple.index(), 2)

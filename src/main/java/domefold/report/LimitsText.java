@@ -1,5 +1,6 @@
 package domefold.report;
 
+import domefold.outcome.Figures;
 import domefold.outcome.Numbers;
 import domefold.outcome.Working;
 import domefold.patient.Pocket;
@@ -81,11 +82,15 @@ final class LimitsText {
     }
 
     private static Optional<String> result(Working line) {
-        return Double.isNaN(line.value()) ? Optional.empty()
-                : Optional.of(EvidenceText.value(line.unit().equals("mL") ? Math.rint(line.value()) : tidy(line.value()), line.unit()));
-    }
-
-    private static double tidy(double value) {
-        return Math.rint(value * 1000) / 1000;
+        if (Double.isNaN(line.value())) {
+            return Optional.empty();
+        }
+        String number = switch (line.unit()) {
+            case "mL" -> Figures.of(line.value(), 0, 1);
+            case "cm" -> Figures.of(line.value(), 1, 3);
+            default -> Figures.of(line.value(), 0, 4);
+        };
+        return Optional.of(line.unit().isEmpty() || line.unit().equals("-") || line.unit().equals("ratio")
+                ? number : number + " " + line.unit());
     }
 }

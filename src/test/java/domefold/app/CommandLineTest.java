@@ -83,6 +83,9 @@ class CommandLineTest {
         "shape --half-width 6.55 --dome 2.45 --exponent 1.5 --fill 0.1 | 3 | half full",
         "catalogue check no-such-list.csv | 3 | there is no file",
         "catalogue check src | 3 | is a folder",
+        "survival no-such-table.csv | 3 | there is no file",
+        "survival shared/catalogue/invented.csv | 3 | right would be lower,upper",
+        "survival | 2 | FILE.csv",
         "catalogue list --catalogue no-such-list.csv | 3 | there is no file"})
     void whatIsWrongIsSaidInOneSentenceOnStandardError(String line, int exit, String part) {
         Cli run = run(line);
@@ -96,7 +99,7 @@ class CommandLineTest {
     @ParameterizedTest(name = "{0}")
     @CsvSource(delimiter = '|', value = {
         "catalogue check no-such-list.csv --as json | 3 | no-such-file",
-        "--as=json catalogue check src | 3 | is-a-folder",
+        "--as=json catalogue check src | 3 | directory",
         "schedule NOWHERE-1 --fill gel --from 2026-02-28 --years 20 --as json | 3 | unknown-schedule",
         "evidence --as json --loud | 2 | usage"})
     void withJsonTheErrorIsAnObjectOnStandardError(String line, int exit, String code) {
@@ -115,7 +118,7 @@ class CommandLineTest {
         }
         Cli run = Cli.run(home, "catalogue", "check", large.toString());
         assertEquals(Exit.REFUSED, run.exit());
-        assertTrue(run.err().contains("larger than a device list can be"), run.err());
+        assertTrue(run.err().contains("more than a device list can be"), run.err());
     }
 
     @Test
