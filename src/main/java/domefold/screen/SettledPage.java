@@ -2,6 +2,7 @@ package domefold.screen;
 
 import domefold.canvas.Role;
 import domefold.device.Device;
+import domefold.device.Neighbours;
 import domefold.interview.Choices;
 import domefold.interview.Interview;
 import domefold.outcome.Numbers;

@@ -1,7 +1,5 @@
-package domefold.screen;
+package domefold.device;
 
-import domefold.device.Catalogue;
-import domefold.device.Device;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
