@@ -19,9 +19,11 @@ import java.util.function.Function;
  * @param catalogue the device list in use
  * @param topics the topics of the decision checklist, id to words, in order
  * @param planner the engine
+ * @param offeredCode a case code that Enter takes; blank offers none
  */
 public record Guide(
-        Evidence evidence, Catalogue catalogue, Map<String, String> topics, Function<Case, Plan> planner) {
+        Evidence evidence, Catalogue catalogue, Map<String, String> topics, Function<Case, Plan> planner,
+        String offeredCode) {
 
     ReadingCheck check(Measure measure, double value) {
         return Gate.check(measure, value, evidence);

@@ -22,7 +22,7 @@ class InterviewTest {
     private static final Guide GUIDE = new Guide(EvidenceFiles.shipped(), CatalogueFile.invented(),
             Map.of("risks", "surgical risks"), patientCase -> {
                 throw new AssertionError("no plan is needed here");
-            });
+            }, "");
 
     private static Interview fresh() {
         return Interview.begin(GUIDE, new Dossier(Case.empty("K-1", LocalDate.of(2026, 3, 4)), Choices.NONE));
