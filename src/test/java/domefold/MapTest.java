@@ -14,7 +14,7 @@ import com.tngtech.archunit.lang.ArchRule;
 @AnalyzeClasses(packages = "domefold", importOptions = ImportOption.DoNotIncludeTests.class)
 class MapTest {
     private static final String[] CORE = {"domefold.evidence..", "domefold.outcome..", "domefold.patient..",
-        "domefold.device..", "domefold.shell..", "domefold.engine..", "domefold.followup..", "domefold.choose..",
+        "domefold.device..", "domefold.shell..", "domefold.engine..", "domefold.followup..", "domefold.choose..", "domefold.advise..",
         "domefold.plan..", "domefold.record..", "domefold.records..", "domefold.label..", "domefold.sheet..",
         "domefold.interview..", "domefold.practice.."};
 
@@ -22,7 +22,7 @@ class MapTest {
     static final ArchRule coreKnowsOnlyValuesAndMathematics = classes().that().resideInAnyPackage(CORE).should()
             .onlyDependOnClassesThat().resideInAnyPackage("domefold.evidence..", "domefold.outcome..",
                     "domefold.patient..", "domefold.device..", "domefold.shell..", "domefold.engine..",
-                    "domefold.followup..", "domefold.choose..", "domefold.plan..", "domefold.record..", "domefold.records..",
+                    "domefold.followup..", "domefold.choose..", "domefold.advise..", "domefold.plan..", "domefold.record..", "domefold.records..",
                     "domefold.label..", "domefold.sheet..", "domefold.interview..",
                     "domefold.practice..", "java.lang", "java.lang.invoke", "java.lang.runtime", "java.util",
                     "java.util.function", "java.util.stream", "java.util.regex", "java.time", "java.time.format",

@@ -1,0 +1,101 @@
+package domefold.advise;
+
+import domefold.device.Device;
+import domefold.device.Fill;
+import domefold.device.Surface;
+import domefold.evidence.Evidence;
+import domefold.followup.FollowUps;
+import domefold.outcome.Band;
+import domefold.patient.Case;
+import domefold.patient.Measure;
+import domefold.patient.Pocket;
+import domefold.patient.Readings;
+import domefold.patient.Route;
+import domefold.patient.Side;
+import domefold.plan.Candidate;
+import domefold.plan.CandidateExtras;
+import domefold.plan.SideLimits;
+import domefold.shell.BreastAfter;
+import domefold.shell.Insertion;
+import domefold.shell.InsertionBand;
+import domefold.shell.RippleRank;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** What the shell, the follow-up and the breast after add to each candidate of one plan. */
+final class Extras implements CandidateExtras {
+    private final Evidence evidence;
+    private final Insertion.Fits fits;
+    private final Map<Kind, Optional<Candidate.FollowUp>> followUps = new HashMap<>();
+
+    /** Devices of one fill and surface share a schedule and cohorts. */
+    private record Kind(Fill fill, Surface surface) {}
+
+    Extras(Evidence evidence, Insertion.Fits fits) {
+        this.evidence = evidence;
+        this.fits = fits;
+    }
+
+    @Override
+    public Optional<Candidate.FollowUp> followUp(Case of, Device device) {
+        return followUps.computeIfAbsent(new Kind(device.fill(), device.surface()),
+                kind -> FollowUps.forDevice(device, of.setting(), evidence));
+    }
+
+    @Override
+    public Optional<Candidate.Ripple> ripple(Case of, Device device, SideLimits left, SideLimits right) {
+        OptionalDouble thinnest = thinnestPinchCm(of);
+        Optional<Pocket> pocket = left.pocket().isPresent() ? left.pocket() : right.pocket();
+        if (thinnest.isEmpty() || pocket.isEmpty()) {
+            return Optional.empty();
+        }
+        boolean underMuscle = pocket.get().underMuscle() && right.pocket().map(Pocket::underMuscle).orElse(true);
+        RippleRank rank = RippleRank.of(device, device.nominalMl(), thinnest.getAsDouble(), underMuscle, evidence.constants());
+        return Optional.of(new Candidate.Ripple(rank.index(), rank.text()));
+    }
+
+    /** The thinner side decides; empty where a side was not read. */
+    private static OptionalDouble thinnestPinchCm(Case of) {
+        OptionalDouble left = of.left().readings().value(Measure.UPPER_PINCH);
+        OptionalDouble right = of.right().readings().value(Measure.UPPER_PINCH);
+        return left.isEmpty() || right.isEmpty() ? OptionalDouble.empty()
+                : OptionalDouble.of(Math.min(left.getAsDouble(), right.getAsDouble()));
+    }
+
+    @Override
+    public Optional<Candidate.Incision> incision(Case of, Device device, Optional<Candidate.Incision> published) {
+        if (published.isEmpty() || of.setting().route().isEmpty()) {
+            return published;
+        }
+        Route route = of.setting().route().get();
+        InsertionBand band = Insertion.of(device, route, of.setting().funnel().orElse(false), smallestAreolaCm(of), fits, evidence);
+        return Optional.of(new Candidate.Incision(band.lowCm(), OptionalDouble.of(band.typicalCm()), band.highCm(),
+                route, band.device(), band.basis()));
+    }
+
+    private static OptionalDouble smallestAreolaCm(Case of) {
+        OptionalDouble left = of.left().readings().value(Measure.AREOLA);
+        OptionalDouble right = of.right().readings().value(Measure.AREOLA);
+        if (left.isEmpty() || right.isEmpty()) {
+            return left.isPresent() ? left : right;
+        }
+        return OptionalDouble.of(Math.min(left.getAsDouble(), right.getAsDouble()));
+    }
+
+    @Override
+    public Optional<Band> upperPolePercent(Case of, Side side, Device device) {
+        Readings readings = of.side(side).readings();
+        OptionalDouble volumeMl = readings.value(Measure.BREAST_VOLUME);
+        OptionalDouble baseCm = readings.value(Measure.BASE_WIDTH);
+        OptionalDouble medialCm = readings.value(Measure.MEDIAL_PINCH);
+        OptionalDouble lateralCm = readings.value(Measure.LATERAL_PINCH);
+        if (volumeMl.isEmpty() || baseCm.isEmpty() || medialCm.isEmpty() || lateralCm.isEmpty()) {
+            return Optional.empty();
+        }
+        double pinchCm = (medialCm.getAsDouble() + lateralCm.getAsDouble()) / 2;
+        return Optional.of(BreastAfter.of(volumeMl.getAsDouble(), baseCm.getAsDouble(), pinchCm, device, evidence.constants())
+                .upperPercentBand());
+    }
+}

@@ -1,0 +1,7 @@
+/**
+ * Everything the core knows about a case and a device list, in one call: the plan with openings, follow-up, ripple rank
+ * and the breast after.
+ *
+ * <p>Start at {@link domefold.advise.Advisor}.
+ */
+package domefold.advise;
