@@ -48,7 +48,8 @@ public record RiskTable(int year, List<Device> devices, List<Row> rows) {
                     .filter(figure -> figure.outcome().equals(key.get(0)) && figure.unit().equals(key.get(1)))
                     .findFirst()).toList()));
         }
-        rows.sort(Comparator.comparingInt((Row row) -> OutcomeWords.rank(row.outcome())));
+        rows.sort(Comparator.comparingInt((Row row) -> OutcomeWords.rank(row.outcome()))
+                .thenComparing(row -> !row.unit().equals("patient")));
         return new RiskTable(year, devices, rows);
     }
 
