@@ -7,8 +7,14 @@ package domefold.engine;
 public final class Exact {
     /** Allowed dust, in the unit compared. */
     private static final double DUST = 1e-9;
+    private static final double PER_UNIT = 1e9;
 
     private Exact() {}
+
+    /** The value without its dust, for handing out; NaN stays NaN. */
+    public static double clean(double value) {
+        return Math.abs(value) < 1e6 ? Math.rint(value * PER_UNIT) / PER_UNIT : value;
+    }
 
     /** True if {@code value} is strictly above {@code limit}. */
     public static boolean above(double value, double limit) {

@@ -59,15 +59,15 @@ final class FitOf {
         }
         Shares shares = shares(geometry, refusals, reasons);
         boolean known = side.band().isPresent();
-        return new SideFit(verdict, reasons, notes, known ? OptionalDouble.of(numbers.ceilingCm() - device.widthCm())
+        return new SideFit(verdict, reasons, notes, known ? OptionalDouble.of(Exact.clean(numbers.ceilingCm() - device.widthCm()))
                         : OptionalDouble.empty(),
-                side.band().map(band -> OptionalDouble.of(Math.min(device.nominalMl() - band.low(),
-                        band.high() - device.nominalMl()))).orElse(OptionalDouble.empty()),
+                side.band().map(band -> OptionalDouble.of(Exact.clean(
+                        Math.min(device.nominalMl() - band.low(), band.high() - device.nominalMl())))).orElse(OptionalDouble.empty()),
                 optional(target), optional(lowering),
                 known ? OptionalDouble.of(shares.notOutside()) : OptionalDouble.empty(),
                 known ? OptionalDouble.of(shares.fits()) : OptionalDouble.empty(), shares.deciding(),
-                Optional.of(new Band(constants.value("RES-02-LOW") / PERCENT * device.projectionCm(),
-                        constants.value("RES-02-HIGH") / PERCENT * device.projectionCm())),
+                Optional.of(new Band(Exact.clean(constants.value("RES-02-LOW") / PERCENT * device.projectionCm()),
+                        Exact.clean(constants.value("RES-02-HIGH") / PERCENT * device.projectionCm()))),
                 upperPole, new WouldChange(side, rule, constants).of(bits, device, lowering));
     }
 
@@ -134,6 +134,6 @@ final class FitOf {
     }
 
     private static OptionalDouble optional(double value) {
-        return Double.isNaN(value) ? OptionalDouble.empty() : OptionalDouble.of(value);
+        return Double.isNaN(value) ? OptionalDouble.empty() : OptionalDouble.of(Exact.clean(value));
     }
 }

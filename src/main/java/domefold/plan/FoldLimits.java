@@ -52,7 +52,7 @@ record FoldLimits(
         OptionalDouble lowering = OptionalDouble.empty();
         if (side.has(SideNumbers.STRETCHED)) {
             double stretched = side.value[SideNumbers.STRETCHED];
-            lowering = OptionalDouble.of(FoldLowering.cm(target, stretched, constants));
+            lowering = OptionalDouble.of(Exact.clean(FoldLowering.cm(target, stretched, constants)));
             working.add(FoldLowering.working(target, stretched, constants));
             FoldLowering.remark(lowering.getAsDouble(), constants).ifPresent(notes::add);
         }
@@ -61,7 +61,7 @@ record FoldLimits(
         }
         List<SideLimits.FoldMethod> methods = methods(side, rows, ml, working, constants);
         disagreement(methods, constants).ifPresent(notes::add);
-        return new FoldLimits(rows.inRows(ml) ? OptionalDouble.of(target) : OptionalDouble.empty(), lowering, methods,
+        return new FoldLimits(rows.inRows(ml) ? OptionalDouble.of(Exact.clean(target)) : OptionalDouble.empty(), lowering, methods,
                 notes, incomplete, working);
     }
 

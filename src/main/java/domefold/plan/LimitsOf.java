@@ -2,6 +2,7 @@ package domefold.plan;
 
 import domefold.engine.EnvelopeFlags;
 import domefold.engine.ErrorDraws;
+import domefold.engine.Exact;
 import domefold.engine.Gate;
 import domefold.engine.LiftAdvice;
 import domefold.engine.PocketAdvice;
@@ -107,7 +108,7 @@ final class LimitsOf {
             notes.add(new Note("width-rule-of-thumb", "without both edge pinches the width ceiling is a rule of thumb, "
                     + Figures.cm(band.low()) + " to " + Figures.cm(band.high()) + " cm; the narrower end is used"));
         }
-        return numbers.ceilingCm();
+        return Exact.clean(numbers.ceilingCm());
     }
 
     private PocketAdvice pocket(Case of) {

@@ -80,7 +80,7 @@ final class PlanNotes {
         }
         AsymmetryClass kind = AsymmetryClass.of(left.getAsDouble(), right.getAsDouble(), constants);
         if (kind != AsymmetryClass.SAME) {
-            notes.add(new Note("volumes-differ", "natural volume " + Figures.ml(left.getAsDouble()) + " mL left and "
+            notes.add(new Note("sides-differ", "natural volume " + Figures.ml(left.getAsDouble()) + " mL left and "
                     + Figures.ml(right.getAsDouble()) + " mL right (" + method + ") differ by "
                     + Figures.ml(Math.abs(left.getAsDouble() - right.getAsDouble())) + " mL: " + kind.words()
                     + " (" + constants.get("ASY-12").status().words() + ")"));
@@ -91,7 +91,7 @@ final class PlanNotes {
         TreeSet<String> ids = new TreeSet<>();
         for (SideLimits limits : List.of(left, right)) {
             for (Working line : limits.working()) {
-                if (line.status().isMemory()) {
+                if (line.status().isMemory() && !line.quantity().contains("comparison")) {
                     ids.add(line.source().split(":", 2)[0]);
                 }
             }

@@ -1,5 +1,6 @@
 package domefold.plan;
 
+import domefold.engine.Exact;
 import domefold.engine.StartingVolume;
 import domefold.engine.VolumeScaling;
 import domefold.evidence.Constants;
@@ -51,7 +52,7 @@ record VolumeLimits(
             notes.add(incomplete(side, missing, ml));
         }
         bandWorking(side, missing, band, working, constants);
-        return new VolumeLimits(side.start.inTable(base) ? OptionalDouble.of(ml) : OptionalDouble.empty(),
+        return new VolumeLimits(side.start.inTable(base) ? OptionalDouble.of(Exact.clean(ml)) : OptionalDouble.empty(),
                 Optional.of(band), notes, missing.stream().map(Measure::field).toList(), working);
     }
 
