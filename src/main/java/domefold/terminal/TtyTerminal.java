@@ -1,6 +1,7 @@
 package domefold.terminal;
 
 import com.googlecode.lanterna.TerminalSize;
+import com.googlecode.lanterna.input.KeyDecodingProfile;
 import com.googlecode.lanterna.terminal.ansi.ANSITerminal;
 import java.io.BufferedOutputStream;
 import java.io.IOException;
@@ -53,6 +54,11 @@ final class TtyTerminal extends ANSITerminal {
     /** The line discipline as it was found. */
     void giveKeysBack() {
         jline.setAttributes(found);
+    }
+
+    @Override
+    protected KeyDecodingProfile getDefaultKeyDecodingProfile() {
+        return new KeySequences();
     }
 
     /** Lanterna encodes one UTF-16 unit at a time: two-byte characters gain a NUL, and pairs become question marks. */
