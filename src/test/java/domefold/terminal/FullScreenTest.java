@@ -66,6 +66,48 @@ class FullScreenTest {
     }
 
     @Test
+    void anEffectIsCarriedOutAndItsOutcomeShown() throws IOException {
+        try (TmuxSession session = started(80, 24, Map.of())) {
+            session.keys("V");
+            session.await("typed been there");
+        }
+    }
+
+    @Test
+    void aFaultOfAnEffectLeavesTheTerminalAsItWas() throws IOException {
+        try (TmuxSession session = TmuxSession.open(80, 24)) {
+            String before = session.lineSettings();
+            session.run(MAIN);
+            session.await("Key board 80 x 24");
+            session.keys("W");
+            session.await("fault: no such place");
+            assertSane(session, before);
+        }
+    }
+
+    @Test
+    void standardErrorIsHeldBackAndPrintedAfterwards() throws IOException {
+        try (TmuxSession session = started(80, 24, Map.of())) {
+            session.keys("E");
+            session.await("last [E]");
+            assertFalse(session.picture().contains("complains"), session.picture());
+            session.keys("Q");
+            session.await("ended QUIT");
+            session.await("a library complains");
+        }
+    }
+
+    @Test
+    void aTerminalThatGoesAwayEndsTheProgram() throws IOException {
+        ProcessHandle program;
+        try (TmuxSession session = started(80, 24, Map.of())) {
+            program = session.program();
+            assertTrue(program.isAlive());
+        }
+        TmuxSession.await("the program ends with its terminal", () -> !program.isAlive());
+    }
+
+    @Test
     void signalsThatEndTheProgramLeaveTheTerminalAsItWas() throws IOException {
         for (String signal : new String[] {"TERM", "HUP", "INT"}) {
             try (TmuxSession session = TmuxSession.open(80, 24)) {
@@ -148,10 +190,34 @@ class FullScreenTest {
 
     @Test
     void withoutATerminalThereIsOneSentence() throws IOException {
-        try (TmuxSession session = TmuxSession.open(80, 24)) {
-            session.type("TERM=dumb; ");
-            session.run(MAIN);
-            session.await("sentence: This terminal cannot show a full screen");
+        try (TmuxSession session = TmuxSession.open(200, 24)) {
+            String program = session.command(MAIN);
+            assertEquals("sentence: This terminal cannot show a full screen (TERM is dumb or not set); use --line.",
+                    session.ask("TERM=dumb " + program));
+            String none = "sentence: There is no terminal here; use --line, or plan for a case file.";
+            assertEquals(none, session.ask("true | " + program));
+            assertEquals(none, session.ask(program + " | cat"));
+            assertEquals(none, session.ask("setsid -w " + program + " </dev/null | cat"));
+        }
+    }
+
+    @Test
+    void aTerminalNobodyHasHeardOfIsPaintedAllTheSame() throws IOException {
+        try (TmuxSession session = started(80, 24, Map.of())) {
+            session.keys("Q");
+            session.awaitPrompt();
+            session.type("clear; TERM=never-heard-of-it " + session.command(MAIN));
+            session.keys("Enter");
+            session.await("Key board 80 x 24");
+        }
+    }
+
+    @Test
+    void withoutUtf8ThePictureIsAscii() throws IOException {
+        try (TmuxSession session = started(80, 24, Map.of("LC_ALL", "C"))) {
+            session.keys("Tab");
+            String picture = session.await("last [TAB]");
+            assertTrue(picture.chars().allMatch(c -> c < 0x7f), picture);
         }
     }
 

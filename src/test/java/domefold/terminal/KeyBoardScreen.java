@@ -19,9 +19,23 @@ record KeyBoardScreen(String named, String typed) implements Screen {
         if (key.isText() && key.codePoint() == 'X') {
             throw new IllegalStateException("a fault in a screen");
         }
+        if (key.isText() && key.codePoint() == 'V') {
+            return new Step(this, new Effect.Visit("next door"));
+        }
+        if (key.isText() && key.codePoint() == 'W') {
+            return new Step(this, new Effect.Visit("nowhere"));
+        }
+        if (key.isText() && key.codePoint() == 'E') {
+            System.err.println("a library complains");
+        }
         String name = (key.ctrl() ? "Ctrl-" : "") + (key.alt() ? "Alt-" : "")
                 + (key.kind() == Key.Kind.CHARACTER ? Character.toString(key.codePoint()) : key.kind().name());
         return Step.to(new KeyBoardScreen(name, key.isText() ? typed + Character.toString(key.codePoint()) : typed));
+    }
+
+    @Override
+    public Screen onOutcome(Effect.Outcome outcome) {
+        return outcome instanceof Effect.Done done ? new KeyBoardScreen(named, done.text()) : this;
     }
 
     @Override

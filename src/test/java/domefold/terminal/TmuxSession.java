@@ -63,6 +63,12 @@ public final class TmuxSession implements AutoCloseable {
 
     /** Starts a main class of this build in the shell, with the test's own Java and class path; it keeps the shell's job. */
     public void run(String mainClass, String... arguments) throws IOException {
+        type(command(mainClass, arguments));
+        keys("Enter");
+    }
+
+    /** The shell command that {@link #run} types. */
+    public String command(String mainClass, String... arguments) throws IOException {
         String path = System.getProperty("surefire.test.class.path", System.getProperty("java.class.path"));
         List<String> words = new ArrayList<>(List.of("-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "-cp", path,
                 mainClass));
@@ -70,8 +76,7 @@ public final class TmuxSession implements AutoCloseable {
         Path file = folder.resolve("arguments");
         Files.writeString(file, words.stream().map(word -> '"' + word.replace("\\", "\\\\").replace("\"", "\\\"") + '"')
                 .collect(Collectors.joining("\n")));
-        type(Path.of(System.getProperty("java.home"), "bin", "java") + " @" + file);
-        keys("Enter");
+        return Path.of(System.getProperty("java.home"), "bin", "java") + " @" + file;
     }
 
     /** Presses keys by tmux's names: {@code Enter}, {@code C-c}, {@code F1}, {@code BTab}, {@code x}. */
