@@ -4,6 +4,7 @@ import domefold.device.Catalogue;
 import domefold.evidence.Evidence;
 import domefold.store.CatalogueFile;
 import domefold.store.EvidenceFiles;
+import domefold.store.Homes;
 import java.io.IOException;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -74,8 +75,13 @@ final class Domefold implements Runner {
                 : CatalogueFile.read(console.path(file), evidence().constants());
     }
 
-    Workbench bench() {
-        return new Workbench(console, evidence());
+    Workbench bench() throws IOException {
+        return new Workbench(console, evidence(), catalogue(null), homes());
+    }
+
+    Homes homes() {
+        return Homes.of(java.util.Optional.ofNullable(home), console.environment(),
+                java.nio.file.Path.of(System.getProperty("user.home")), console.folder());
     }
 
     static final class AnswerConverter implements picocli.CommandLine.ITypeConverter<Answer> {

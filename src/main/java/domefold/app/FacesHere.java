@@ -1,5 +1,15 @@
 package domefold.app;
 
+import domefold.interview.Interview;
+import domefold.patient.Case;
+import domefold.screen.Screen;
+import domefold.store.CaseFile;
+import domefold.store.CaseRules;
+import domefold.terminal.FullScreen;
+import domefold.terminal.NoTerminal;
+import domefold.terminal.TerminalModes;
+import domefold.terminal.Tty;
+import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -12,13 +22,21 @@ final class FacesHere {
     static Faces of() {
         return new Faces() {
             @Override
-            public int start(Workbench bench) {
-                throw new WrongUsage("the start screen is not in this build yet; use 'domefold plan CASE.json'");
+            public int start(Workbench bench) throws Exception {
+                ConsultDesk desk = new ConsultDesk(bench, "");
+                try (ConsultEffects effects = new ConsultEffects(bench, desk)) {
+                    return run(bench, desk.start(), effects);
+                }
             }
 
             @Override
-            public int consult(Workbench bench, Optional<Path> file, boolean line) {
-                throw new WrongUsage("the consult is not in this build yet; use 'domefold plan CASE.json'");
+            public int consult(Workbench bench, Optional<Path> file, boolean line) throws Exception {
+                ConsultDesk desk = new ConsultDesk(bench, "");
+                Optional<Case> from = file.isEmpty() ? Optional.empty() : Optional.of(read(bench, file.get()));
+                try (ConsultEffects effects = new ConsultEffects(bench, desk)) {
+                    Interview interview = desk.begin(from);
+                    return run(bench, effects.opened(interview, from), effects);
+                }
             }
 
             @Override
@@ -31,5 +49,18 @@ final class FacesHere {
                 throw new WrongUsage("the records shell is not in this build yet; name one of its commands");
             }
         };
+    }
+
+    private static Case read(Workbench bench, Path file) throws IOException {
+        return CaseFile.read(file, CaseRules.of(bench.evidence(), of -> domefold.engine.CaseGate.check(of, bench.evidence())));
+    }
+
+    private static int run(Workbench bench, Screen first, ConsultEffects effects) throws IOException {
+        try (Tty tty = Tty.open(TerminalModes.detect(bench.console().environment()))) {
+            new FullScreen(tty).run(first, effects);
+            return Exit.DONE;
+        } catch (NoTerminal none) {
+            throw new WrongUsage(none.getMessage());
+        }
     }
 }

@@ -1,0 +1,99 @@
+package domefold.app;
+
+import domefold.advise.Advisor;
+import domefold.followup.shown.Topics;
+import domefold.interview.Choices;
+import domefold.interview.Dossier;
+import domefold.interview.Guide;
+import domefold.interview.Interview;
+import domefold.outcome.Refusal;
+import domefold.patient.Case;
+import domefold.plan.PlanOptions;
+import domefold.screen.Desk;
+import domefold.screen.StartScreen;
+import domefold.store.Journal;
+import domefold.store.Journals;
+import java.io.IOException;
+import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+
+/** Lays out a consult: the desk, the interview at its beginning or where it was left, the list of unfinished ones. */
+final class ConsultDesk {
+    private static final DateTimeFormatter MOMENT = DateTimeFormatter.ofPattern("d MMM yyyy HH:mm", Locale.ENGLISH);
+
+    private final Workbench bench;
+    private final Guide guide;
+
+    ConsultDesk(Workbench bench, String offeredCode) {
+        this.bench = bench;
+        Map<String, String> topics = new LinkedHashMap<>();
+        Topics.of(bench.evidence()).forEach(topic -> topics.put(topic.id(), topic.text()));
+        this.guide = new Guide(bench.evidence(), bench.catalogue(), topics,
+                new Advisor(bench.catalogue(), bench.evidence(), PlanOptions.DEFAULT), offeredCode);
+    }
+
+    Desk desk() {
+        return new Desk(guide, today(), false);
+    }
+
+    private LocalDate today() {
+        return LocalDate.now(bench.console().clock());
+    }
+
+    /** An interview that begins with a case, or with nothing. */
+    Interview begin(Optional<Case> from) {
+        return Interview.begin(guide, new Dossier(from.orElseGet(() -> Case.empty("", today())), Choices.NONE));
+    }
+
+    /** Where that journal was left. Answers that are no longer accepted are left out. */
+    Interview resume(Journal.Unfinished left) {
+        Interview interview = begin(left.start().start().or(() ->
+                Optional.of(Case.empty("", LocalDate.ofInstant(left.start().startedAt(), bench.console().clock().getZone())))));
+        for (Journal.Entry entry : left.entries()) {
+            interview = replay(interview, entry);
+        }
+        return interview;
+    }
+
+    private static Interview replay(Interview interview, Journal.Entry entry) {
+        if (entry.what().equals(domefold.screen.Effect.Journal.UNDO)) {
+            return interview.undo().interview();
+        }
+        if (entry.what().equals(domefold.screen.Effect.Journal.REDO)) {
+            return interview.redo().interview();
+        }
+        try {
+            return interview.answer(entry.question(), entry.text());
+        } catch (Refusal noLongerAccepted) {
+            return interview;
+        }
+    }
+
+    /** The start screen with what was left unfinished. */
+    StartScreen start() throws IOException {
+        List<StartScreen.Left> left = new ArrayList<>();
+        for (Journal.Unfinished one : Journals.unfinished(bench.homes().journals())) {
+            if (!one.inUse() && !one.start().practice() && !one.entries().isEmpty()) {
+                left.add(new StartScreen.Left(one.id(), code(one), one.entries().size(),
+                        MOMENT.format(one.lastAt().atZone(bench.console().clock().getZone()))));
+            }
+        }
+        return StartScreen.of(desk(), left);
+    }
+
+    private static String code(Journal.Unfinished left) {
+        String code = left.start().start().map(Case::code).orElse("");
+        for (Journal.Entry entry : left.entries()) {
+            if (entry.question().equals("case")) {
+                code = entry.text();
+            }
+        }
+        return code;
+    }
+}
