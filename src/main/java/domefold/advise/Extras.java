@@ -44,24 +44,24 @@ final class Extras implements CandidateExtras {
                 kind -> FollowUps.forDevice(device, of.setting(), evidence));
     }
 
+    /** At nominal volume, for the side that shows ripples more. */
     @Override
     public Optional<Candidate.Ripple> ripple(Case of, Device device, SideLimits left, SideLimits right) {
-        OptionalDouble thinnest = thinnestPinchCm(of);
-        Optional<Pocket> pocket = left.pocket().isPresent() ? left.pocket() : right.pocket();
-        if (thinnest.isEmpty() || pocket.isEmpty()) {
+        Optional<RippleRank> onLeft = rank(of, device, left);
+        Optional<RippleRank> onRight = rank(of, device, right);
+        if (onLeft.isEmpty() || onRight.isEmpty()) {
             return Optional.empty();
         }
-        boolean underMuscle = pocket.get().underMuscle() && right.pocket().map(Pocket::underMuscle).orElse(true);
-        RippleRank rank = RippleRank.of(device, device.nominalMl(), thinnest.getAsDouble(), underMuscle, evidence.constants());
-        return Optional.of(new Candidate.Ripple(rank.index(), rank.text()));
+        boolean leftIsWorse = onLeft.get().index() >= onRight.get().index();
+        RippleRank worse = leftIsWorse ? onLeft.get() : onRight.get();
+        String side = onLeft.get().index() == onRight.get().index() ? "" : leftIsWorse ? "LEFT: " : "RIGHT: ";
+        return Optional.of(new Candidate.Ripple(worse.index(), side + worse.text()));
     }
 
-    /** The thinner side decides; empty where a side was not read. */
-    private static OptionalDouble thinnestPinchCm(Case of) {
-        OptionalDouble left = of.left().readings().value(Measure.UPPER_PINCH);
-        OptionalDouble right = of.right().readings().value(Measure.UPPER_PINCH);
-        return left.isEmpty() || right.isEmpty() ? OptionalDouble.empty()
-                : OptionalDouble.of(Math.min(left.getAsDouble(), right.getAsDouble()));
+    private Optional<RippleRank> rank(Case of, Device device, SideLimits limits) {
+        OptionalDouble pinch = of.side(limits.side()).readings().value(Measure.UPPER_PINCH);
+        return limits.pocket().map(Pocket::underMuscle).flatMap(under ->
+                RippleRank.of(device, device.nominalMl(), pinch, under, evidence.constants()));
     }
 
     @Override

@@ -43,6 +43,7 @@ public final class CommandShell {
     static CommandLine commandLine(Console console, Faces faces) {
         Domefold root = new Domefold(console, faces);
         CommandLine line = new CommandLine(root)
+                .addSubcommand(new ConsultCommand(root))
                 .addSubcommand(new CatalogueCommand(root).line())
                 .addSubcommand(new EvidenceCommand(root))
                 .addSubcommand(new ShapeCommand(root))
