@@ -49,6 +49,11 @@ class MapTest {
             .because("formats are lifted and checked in one place");
 
     @ArchTest
+    static final ArchRule onlyOneRoomPrintsPaper = noClasses().that().resideOutsideOfPackage("domefold.export.pdf..").should()
+            .dependOnClassesThat().resideInAnyPackage("org.apache.pdfbox..", "org.apache.xmpbox..", "java.awt..")
+            .because("paper is asked for rarely and must not slow the start");
+
+    @ArchTest
     static final ArchRule nothingStaticChanges = fields().that().areStatic().should().beFinal()
             .because("tests must not be able to disturb each other");
 

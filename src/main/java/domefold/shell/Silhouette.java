@@ -113,6 +113,11 @@ public record Silhouette(
 
     /** The listed dome upright at its nominal volume by the convention of {@link DeviceShell}, without solving a shell. */
     public static Silhouette listed(Device device, Constants constants) {
+        return listed(device);
+    }
+
+    /** The listed dome upright; its listed numbers are all it needs. */
+    public static Silhouette listed(Device device) {
         double k = Superellipse.formFactorOf(device.widthCm(), device.projectionCm(), device.nominalMl());
         double n = Superellipse.exponentOf(Math.max(0.4, Math.min(0.8, k)));
         double a = device.heightCm() / 2;

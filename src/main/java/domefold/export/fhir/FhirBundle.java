@@ -150,8 +150,7 @@ public final class FhirBundle {
         ObjectNode person = FhirJson.object();
         person.set("who", FhirJson.object().put("display", author));
         ObjectNode program = FhirJson.object();
-        program.set("type", FhirJson.words("software"));
-        program.set("who", FhirJson.object().put("display", "Domefold " + record.versions().engine()));
+        program.set("who", FhirJson.object().put("display", "Domefold " + record.versions().engine() + " (software)"));
         provenance.set("agent", FhirJson.list(person, program));
         ArrayNode sources = FhirJson.list(source("source", sha256));
         record.amendment().map(Amendment::supersedesSha256).ifPresent(old -> sources.add(source("revision", old)));

@@ -1,10 +1,10 @@
 package domefold.export.pdf;
 
 import domefold.outcome.Numbers;
+import domefold.shell.Silhouette;
 import domefold.sheet.Block;
 import java.io.IOException;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** Silhouettes and rulers at true scale, with a bar to check the print by. */
@@ -50,14 +50,9 @@ final class PdfDrawing {
             float middle = top - 2 * STEP - heightPt / 2;
             float half = Paper.points(5 * side.device().heightCm());
             pen.line(x, middle - half, x, middle + half, 0.4f);
-            Optional<List<double[]>> view = SideView.pointsCm(side.device());
-            if (view.isPresent()) {
-                float baseX = x;
-                pen.outline(view.get().stream().map(point -> new float[] {baseX + Paper.points(10 * point[0]),
-                    middle + Paper.points(10 * point[1])}).toList(), 0.8f);
-            } else {
-                pen.text("no dome has these dimensions", x + 3, middle, TEXT, false);
-            }
+            float baseX = x;
+            pen.outline(Silhouette.listed(side.device()).points().stream().map(point -> new float[] {
+                baseX + Paper.points(10 * point.xCm()), middle + Paper.points(10 * point.yCm())}).toList(), 0.8f);
             x += Math.max(Paper.points(10 * side.device().projectionCm()), Paper.points(45)) + APART;
         }
         pen.down(heightPt + 3 * STEP);

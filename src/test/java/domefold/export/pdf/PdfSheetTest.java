@@ -126,6 +126,20 @@ class PdfSheetTest {
         assertEquals(283.46, PdfDrawing.BAR_MM / 25.4 * 72, 0.005);
     }
 
+    /** The outline of each device spans its listed height and projection on paper, in points. */
+    @Test
+    void theSilhouetteIsDrawnAtTrueScale() throws IOException {
+        Sheet sheet = new Sheet("One", List.of(), List.of(), List.of(new Block.Drawing(List.of(new Block.SideDrawing(Side.LEFT,
+                SampleRecords.LEFT_GEL, OptionalDouble.empty(), OptionalDouble.empty())))));
+        List<Float> lengths = new ArrayList<>();
+        try (PDDocument document = Loader.loadPDF(PdfSheet.of(sheet, SAVED, Paper.A4))) {
+            LineLengths lines = new LineLengths(document.getPage(0), lengths);
+            lines.processPage(document.getPage(0));
+            assertEquals(110 / 25.4 * 72, lines.longestOutline.getHeight(), 0.01);
+            assertEquals(41 / 25.4 * 72, lines.longestOutline.getWidth(), 0.01);
+        }
+    }
+
     /** The rendered page, measured in pixels at 300 to the inch: one pixel is 0.085 mm. */
     @Test
     void theRenderedBarMeasuresAHundredMillimetres() throws IOException {
@@ -196,6 +210,10 @@ class PdfSheetTest {
     /** Collects the lengths of the straight lines a page draws. */
     private static final class LineLengths extends PDFGraphicsStreamEngine {
         private final List<Float> lengths;
+        private java.awt.geom.Rectangle2D longestOutline = new java.awt.geom.Rectangle2D.Float();
+        private java.awt.geom.Rectangle2D outline;
+        private int corners;
+        private int mostCorners;
         private float x;
         private float y;
 
@@ -206,6 +224,8 @@ class PdfSheetTest {
 
         @Override
         public void moveTo(float toX, float toY) {
+            outline = new java.awt.geom.Rectangle2D.Float(toX, toY, 0, 0);
+            corners = 0;
             x = toX;
             y = toY;
         }
@@ -213,7 +233,14 @@ class PdfSheetTest {
         @Override
         public void lineTo(float toX, float toY) {
             lengths.add((float) Math.hypot(toX - x, toY - y));
-            moveTo(toX, toY);
+            outline.add(toX, toY);
+            corners++;
+            if (corners > mostCorners) {
+                mostCorners = corners;
+                longestOutline = outline;
+            }
+            x = toX;
+            y = toY;
         }
 
         @Override
