@@ -109,7 +109,7 @@ final class DeviceMarks {
                 "she wants the upper pole " + look.key() + "; which profile gives that is common practice, no source");
     }
 
-    private static Set<Profile> usual(Wishes.UpperPole look) {
+    static Set<Profile> usual(Wishes.UpperPole look) {
         return switch (look) {
             case SLOPED -> EnumSet.range(Profile.LOW, Profile.MODERATE_PLUS);
             case EVEN -> EnumSet.range(Profile.MODERATE, Profile.FULL);

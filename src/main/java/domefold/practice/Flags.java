@@ -47,7 +47,8 @@ public final class Flags {
 
     private static void add(Map<String, String> flags, String where, Note note, Constants constants) {
         if (constants.has(weightId(note.code()))) {
-            flags.merge(note.code(), where + note.text(), (one, other) -> one + "; " + other);
+            String text = where + note.text();
+            flags.merge(note.code(), text, (one, other) -> one.contains(other) ? one : one + "; " + other);
         }
     }
 

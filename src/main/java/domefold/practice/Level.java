@@ -45,7 +45,7 @@ final class Level {
     /** What level 3 plants, met by chance. */
     boolean trapped(Person person) {
         for (Side side : Side.values()) {
-            if (person.side(side).ptosis().filter(grade -> grade.compareTo(Ptosis.GRADE_II) >= 0).isPresent()
+            if (wantsLift(person, side)
                     || person.value(side, Measure.BASE_WIDTH) < constants.value("CON-01")
                     || person.value(side, Measure.NIPPLE_TO_FOLD_STRETCHED) < constants.value("CON-02")) {
                 return true;
@@ -53,6 +53,13 @@ final class Level {
         }
         return person.value(Measure.AGE) < constants.value("LIM-02")
                 || person.history().get(HealthQuestion.CHEST_IRRADIATION);
+    }
+
+    /** Grade II or III, or grade I with a long lower pole (PTO-08). */
+    private boolean wantsLift(Person person, Side side) {
+        Ptosis grade = person.side(side).ptosis().orElse(Ptosis.NONE);
+        return grade.compareTo(Ptosis.GRADE_II) >= 0 || grade == Ptosis.GRADE_I
+                && person.value(side, Measure.NIPPLE_TO_FOLD_STRETCHED) > constants.value("PTO-08");
     }
 
     private boolean apart(Person person, Measure measure) {

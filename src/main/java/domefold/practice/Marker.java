@@ -2,21 +2,27 @@ package domefold.practice;
 
 import domefold.device.Catalogue;
 import domefold.device.Device;
+import domefold.device.Fill;
+import domefold.engine.LabelAge;
 import domefold.evidence.Constants;
 import domefold.evidence.Evidence;
 import domefold.outcome.Note;
+import domefold.patient.Measure;
 import domefold.patient.Readings;
 import domefold.patient.Side;
 import domefold.plan.Candidate;
 import domefold.plan.Plan;
 import domefold.plan.SideFit;
+import domefold.plan.Verdict;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * Marks many plans with the tables read once. Weights are data: a missed block or flag weighs by its own
@@ -39,7 +45,7 @@ public final class Marker {
     public Marking mark(PracticeCase of, FellowPlan fellow, Plan plan, Catalogue catalogue) {
         Map<String, String> flags = Flags.of(plan, constants);
         List<Mark> marks = new ArrayList<>();
-        proceed(fellow, plan, flags).ifPresent(marks::add);
+        proceed(fellow, plan, flags, catalogue).ifPresent(marks::add);
         warnings(fellow, flags, marks);
         if (!fellow.declined()) {
             for (Side side : Side.values()) {
@@ -51,20 +57,43 @@ public final class Marker {
         return new Marking(of.number(), of.level(), marks);
     }
 
-    /** Marked where something blocks, or where she declines. */
-    private Optional<Mark> proceed(FellowPlan fellow, Plan plan, Map<String, String> flags) {
-        boolean blocked = !plan.blocked().isEmpty();
+    /** Marked where something blocks (a contraindication, an age below every label), or where she declines. */
+    private Optional<Mark> proceed(FellowPlan fellow, Plan plan, Map<String, String> flags,
+            Catalogue catalogue) {
+        boolean blocked = !plan.blocked().isEmpty() || belowEveryLabel(plan);
         if (!blocked && !fellow.declined()) {
             return Optional.empty();
         }
         String said = fellow.declined() ? "not now" : "operate";
-        String why = blocked ? plan.blocked().stream().map(Note::text).collect(Collectors.joining("; "))
-                : flags.keySet().stream().filter(REASONS_TO_DECLINE::contains).map(flags::get)
-                        .collect(Collectors.joining("; "));
+        String why = blocked ? Stream.concat(plan.blocked().stream().map(Note::text),
+                        Stream.ofNullable(flags.get(Trap.AGE_BELOW_LABEL.code()))).collect(Collectors.joining("; "))
+                : Stream.concat(flags.keySet().stream().filter(REASONS_TO_DECLINE::contains).map(flags::get),
+                        nothingFits(plan, catalogue).stream()).collect(Collectors.joining("; "));
         Standing standing = blocked ? fellow.declined() ? Standing.INSIDE : Standing.OUTSIDE
                 : why.isEmpty() ? Standing.OUTSIDE : Standing.DEFENSIBLE;
         return Optional.of(weighed(Decision.PROCEED, Optional.empty(),
                 Judged.of(standing, said, why.isEmpty() ? "nothing in the case speaks against operating" : why)));
+    }
+
+    private boolean belowEveryLabel(Plan plan) {
+        OptionalDouble age = plan.of().patient().value(Measure.AGE);
+        return age.isPresent() && Stream.of(Fill.values())
+                .allMatch(fill -> LabelAge.below(age.getAsDouble(), fill, constants));
+    }
+
+    /** Known only where the plan holds the whole list. */
+    private static Optional<String> nothingFits(Plan plan, Catalogue catalogue) {
+        if (plan.candidates().size() < catalogue.devices().size()) {
+            return Optional.empty();
+        }
+        List<String> without = new ArrayList<>();
+        for (Side side : Side.values()) {
+            if (plan.candidates().stream().allMatch(one -> one.side(side).verdict() == Verdict.OUTSIDE)) {
+                without.add(side.name());
+            }
+        }
+        return without.isEmpty() ? Optional.empty() : Optional.of("no device of the list stays inside the limits of the "
+                + String.join(" and the ", without) + " side");
     }
 
     private void warnings(FellowPlan fellow, Map<String, String> flags, List<Mark> marks) {
