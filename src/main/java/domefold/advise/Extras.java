@@ -30,8 +30,8 @@ final class Extras implements CandidateExtras {
     private final Insertion.Fits fits;
     private final Map<Kind, Optional<Candidate.FollowUp>> followUps = new HashMap<>();
 
-    /** Devices of one fill and surface share a schedule and cohorts. */
-    private record Kind(Fill fill, Surface surface) {}
+    /** Devices of one fill, surface and outline share a schedule and cohorts. */
+    private record Kind(Fill fill, Surface surface, boolean round) {}
 
     Extras(Evidence evidence, Insertion.Fits fits) {
         this.evidence = evidence;
@@ -40,7 +40,7 @@ final class Extras implements CandidateExtras {
 
     @Override
     public Optional<Candidate.FollowUp> followUp(Case of, Device device) {
-        return followUps.computeIfAbsent(new Kind(device.fill(), device.surface()),
+        return followUps.computeIfAbsent(new Kind(device.fill(), device.surface(), device.widthCm() == device.heightCm()),
                 kind -> FollowUps.forDevice(device, of.setting(), evidence));
     }
 

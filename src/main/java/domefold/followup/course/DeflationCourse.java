@@ -1,9 +1,8 @@
 package domefold.followup.course;
 
-import domefold.device.Device;
-import domefold.evidence.Evidence;
-import domefold.followup.survival.CurveValue;
 import domefold.followup.survival.Cohort;
+import domefold.followup.survival.CohortSet;
+import domefold.followup.survival.CurveValue;
 import domefold.outcome.Band;
 import java.util.List;
 import java.util.Optional;
@@ -20,8 +19,8 @@ public record DeflationCourse(int horizonYears, Band deflatedPer100, boolean bey
     }
 
     /** Empty where no comparable cohort fixes a curve. */
-    public static Optional<DeflationCourse> of(Device device, int horizonYears, Evidence evidence) {
-        List<Cohort> cohorts = GelCourse.cohorts(device, evidence, "deflation").cohorts();
+    public static Optional<DeflationCourse> of(CohortSet deflation, int horizonYears) {
+        List<Cohort> cohorts = deflation.cohorts();
         List<CurveValue> values = cohorts.stream().map(cohort -> cohort.fit().orElseThrow().at(horizonYears)).toList();
         if (values.isEmpty()) {
             return Optional.empty();

@@ -1,10 +1,6 @@
 package domefold.followup.course;
 
-import domefold.device.Device;
-import domefold.evidence.Evidence;
 import domefold.followup.schedule.ExamPlan;
-import domefold.followup.shown.Comparability;
-import domefold.followup.shown.OutcomeRow;
 import domefold.followup.survival.Cohort;
 import domefold.followup.survival.CohortSet;
 import domefold.followup.survival.PointFit;
@@ -31,9 +27,9 @@ public record GelCourse(int horizonYears, boolean beyondData, List<Run> runs) {
     }
 
     /** The course up to a year within the plan's horizon; empty where no comparable cohort fixes a curve. */
-    public static Optional<GelCourse> of(Device device, ExamPlan plan, Watch watch, int horizonYears, Evidence evidence) {
+    public static Optional<GelCourse> of(CohortSet rupture, ExamPlan plan, Watch watch, int horizonYears) {
         List<Run> runs = new ArrayList<>();
-        for (Cohort cohort : cohorts(device, evidence, "rupture").cohorts()) {
+        for (Cohort cohort : rupture.cohorts()) {
             PointFit fit = cohort.fit().orElseThrow();
             for (List<Integer> years : readings(plan, horizonYears)) {
                 runs.add(new Run(cohort, fit, years, LifeCourse.of(fit.curve(), years, watch, horizonYears)));
@@ -47,13 +43,6 @@ public record GelCourse(int horizonYears, boolean beyondData, List<Run> runs) {
         List<Integer> densest = plan.densestYears().stream().filter(year -> year <= horizonYears).toList();
         List<Integer> sparsest = plan.sparsestYears().stream().filter(year -> year <= horizonYears).toList();
         return densest.equals(sparsest) ? List.of(densest) : List.of(densest, sparsest);
-    }
-
-    /** Cohorts of women comparable to a first operation with that device that fix a curve, per woman. */
-    static CohortSet cohorts(Device device, Evidence evidence, String outcome) {
-        List<OutcomeRow> comparable = OutcomeRow.all(evidence).stream().filter(row -> row.outcome().equals(outcome)
-                && row.unit().equals("patient") && Comparability.whyNot(row, device).isEmpty()).toList();
-        return new CohortSet(Cohort.of(comparable).stream().filter(cohort -> cohort.fit().isPresent()).toList());
     }
 
     /** Lowest and highest of one count over the runs. */

@@ -10,12 +10,15 @@ import domefold.followup.shown.Exchange;
 import domefold.followup.shown.RareHarm;
 import domefold.followup.shown.OutcomeRow;
 import domefold.followup.shown.RiskFigure;
+import domefold.followup.survival.Cohort;
+import domefold.followup.survival.CohortSet;
 import domefold.followup.survival.CurveValue;
 import domefold.followup.survival.PointFit;
 import domefold.outcome.Band;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * The years of owning one device: exams, failure, outcomes, cost.
@@ -55,16 +58,17 @@ public record Ownership(
             Optional<PriceList> prices, Evidence evidence) {
         ExamPlan plan = ExamPlan.of(schedule, device.fill(), horizonYears);
         boolean gel = device.fill() == Fill.GEL;
-        List<RiskFigure> outcomes = RiskFigure.of(device, yearShown, OutcomeRow.all(evidence));
         int shown = Math.min(yearShown, horizonYears);
+        List<OutcomeRow> table = OutcomeRow.all(evidence);
+        List<RiskFigure> outcomes = RiskFigure.of(device, yearShown, table);
+        CohortSet failure = CohortSet.comparable(device, gel ? "rupture" : "deflation", table);
+        CohortSet rupture = gel ? failure : new CohortSet(List.of());
+        Optional<GelCourse> horizon = GelCourse.of(rupture, plan, watch, horizonYears);
         Watch attended = watch.withAdherence(evidence.constants().value("FU-ADHERENCE-SEEN"));
-        Optional<GelCourse> horizon = gel ? GelCourse.of(device, plan, watch, horizonYears, evidence) : Optional.empty();
         return new Ownership(device, plan, ScheduleWords.symptom(schedule), outcomes,
-                gel ? GelCourse.of(device, plan, watch, shown, evidence) : Optional.empty(),
-                gel ? GelCourse.of(device, plan, attended, shown, evidence) : Optional.empty(), horizon,
-                gel ? Optional.empty() : DeflationCourse.of(device, yearShown, evidence),
-                curves(device, horizonYears, evidence), RareHarm.forDevice(device.surface(), device.fill(), evidence),
-                Exchange.of(device.fill(), evidence),
+                GelCourse.of(rupture, plan, watch, shown), GelCourse.of(rupture, plan, attended, shown), horizon,
+                gel ? Optional.empty() : DeflationCourse.of(failure, shown), curves(failure, horizonYears),
+                RareHarm.forDevice(device.surface(), device.fill(), evidence), Exchange.of(device.fill(), evidence),
                 prices.map(list -> Cost.of(list, plan, watch.strategy(), horizon, reoperation(outcomes))));
     }
 
@@ -73,17 +77,13 @@ public record Ownership(
                 .map(RiskFigure::per100).findFirst();
     }
 
-    private static List<FailureCurve> curves(Device device, int horizonYears, Evidence evidence) {
-        String failure = device.fill() == Fill.GEL ? "rupture" : "deflation";
+    private static List<FailureCurve> curves(CohortSet failure, int horizonYears) {
         List<FailureCurve> curves = new ArrayList<>();
-        GelCourse.cohorts(device, evidence, failure).cohorts().forEach(cohort -> {
+        for (Cohort cohort : failure.cohorts()) {
             PointFit fit = cohort.fit().orElseThrow();
-            List<CurveValue> years = new ArrayList<>();
-            for (int year = 1; year <= horizonYears; year++) {
-                years.add(fit.at(year));
-            }
-            curves.add(new FailureCurve(cohort.study(), cohort.unverified(), years));
-        });
+            curves.add(new FailureCurve(cohort.study(), cohort.unverified(),
+                    IntStream.rangeClosed(1, horizonYears).mapToObj(fit::at).toList()));
+        }
         return curves;
     }
 }

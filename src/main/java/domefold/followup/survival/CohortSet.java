@@ -1,5 +1,8 @@
 package domefold.followup.survival;
 
+import domefold.device.Device;
+import domefold.followup.shown.Comparability;
+import domefold.followup.shown.OutcomeRow;
 import domefold.outcome.Refusal;
 import java.util.List;
 
@@ -16,5 +19,12 @@ public record CohortSet(List<Cohort> cohorts) {
                 });
             }
         }
+    }
+
+    /** Cohorts comparable to a first operation with that device that fix a curve for the outcome, counted per woman. */
+    public static CohortSet comparable(Device device, String outcome, List<OutcomeRow> rows) {
+        List<OutcomeRow> comparable = rows.stream().filter(row -> row.outcome().equals(outcome)
+                && row.unit().equals("patient") && Comparability.whyNot(row, device).isEmpty()).toList();
+        return new CohortSet(Cohort.of(comparable).stream().filter(cohort -> cohort.fit().isPresent()).toList());
     }
 }
