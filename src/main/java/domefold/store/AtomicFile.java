@@ -106,6 +106,9 @@ public final class AtomicFile {
                 folder(parent);
             }
             Files.createDirectory(folder, ownerOnly(folder, "rwx------"));
+            if (parent != null) {
+                forceFolder(parent);
+            }
         } catch (FileAlreadyExistsException raced) {
             if (!Files.isDirectory(folder)) {
                 throw StoreFailure.of("cannot make the folder", folder, raced);
