@@ -82,7 +82,7 @@ final class CatalogueCommand implements Runner {
     }
 
     private static int list(Domefold root, String file) throws Exception {
-        Catalogue catalogue = root.catalogue(file);
+        Catalogue catalogue = root.catalogue(file, root.evidence());
         if (root.asJson()) {
             root.console().json(AnswerJson.text(devices(catalogue)));
         } else {

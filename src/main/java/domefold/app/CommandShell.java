@@ -44,6 +44,7 @@ public final class CommandShell {
         Domefold root = new Domefold(console, faces);
         CommandLine line = new CommandLine(root)
                 .addSubcommand(new ConsultCommand(root))
+                .addSubcommand(new PlanCommand(root))
                 .addSubcommand(new CatalogueCommand(root).line())
                 .addSubcommand(new EvidenceCommand(root))
                 .addSubcommand(new ShapeCommand(root))

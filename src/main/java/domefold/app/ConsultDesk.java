@@ -1,6 +1,5 @@
 package domefold.app;
 
-import domefold.advise.Advisor;
 import domefold.followup.shown.Topics;
 import domefold.interview.Choices;
 import domefold.interview.Dossier;
@@ -8,7 +7,6 @@ import domefold.interview.Guide;
 import domefold.interview.Interview;
 import domefold.outcome.Refusal;
 import domefold.patient.Case;
-import domefold.plan.PlanOptions;
 import domefold.screen.Desk;
 import domefold.screen.StartScreen;
 import domefold.store.Journal;
@@ -35,7 +33,7 @@ final class ConsultDesk {
         Map<String, String> topics = new LinkedHashMap<>();
         Topics.of(bench.evidence()).forEach(topic -> topics.put(topic.id(), topic.text()));
         this.guide = new Guide(bench.evidence(), bench.catalogue(), topics,
-                new Advisor(bench.catalogue(), bench.evidence(), PlanOptions.DEFAULT), offeredCode);
+                bench.advisor(), offeredCode);
     }
 
     Desk desk() {

@@ -2,10 +2,13 @@ package domefold.app;
 
 import domefold.device.Catalogue;
 import domefold.evidence.Evidence;
+import domefold.plan.PlanOptions;
 import domefold.store.CatalogueFile;
 import domefold.store.EvidenceFiles;
 import domefold.store.Homes;
 import java.io.IOException;
+import java.nio.file.Path;
+import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -49,7 +52,7 @@ final class Domefold implements Runner {
             console.text(spec.commandLine().getUsageMessage(picocli.CommandLine.Help.Ansi.OFF));
             throw new WrongUsage("the start screen needs a terminal; name a command");
         }
-        return faces.start(bench());
+        return faces.start(bench(null));
     }
 
     Console console() {
@@ -64,24 +67,26 @@ final class Domefold implements Runner {
         return as == Answer.JSON;
     }
 
+    Homes homes() {
+        return Homes.of(Optional.ofNullable(home), console.environment(), Path.of(System.getProperty("user.home")),
+                console.folder());
+    }
+
     /** Read afresh by each command: the tables that ship, with the surgeon's own constants in their place. */
     Evidence evidence() {
         return EvidenceFiles.shipped();
     }
 
     /** The list in that file, or the one that ships where no file is named. */
-    Catalogue catalogue(String file) throws IOException {
-        return file == null ? CatalogueFile.invented(evidence().constants())
-                : CatalogueFile.read(console.path(file), evidence().constants());
+    Catalogue catalogue(String file, Evidence evidence) throws IOException {
+        return file == null ? CatalogueFile.invented(evidence.constants())
+                : CatalogueFile.read(console.path(file), evidence.constants());
     }
 
-    Workbench bench() throws IOException {
-        return new Workbench(console, evidence(), catalogue(null), homes());
-    }
-
-    Homes homes() {
-        return Homes.of(java.util.Optional.ofNullable(home), console.environment(),
-                java.nio.file.Path.of(System.getProperty("user.home")), console.folder());
+    /** Everything a plan needs, with that device list or the one that ships. */
+    Workbench bench(String list) throws IOException {
+        Evidence evidence = evidence();
+        return new Workbench(console, evidence, catalogue(list, evidence), homes(), PlanOptions.DEFAULT);
     }
 
     static final class AnswerConverter implements picocli.CommandLine.ITypeConverter<Answer> {

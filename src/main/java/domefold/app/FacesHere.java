@@ -3,8 +3,6 @@ package domefold.app;
 import domefold.interview.Interview;
 import domefold.patient.Case;
 import domefold.screen.Screen;
-import domefold.store.CaseFile;
-import domefold.store.CaseRules;
 import domefold.terminal.FullScreen;
 import domefold.terminal.NoTerminal;
 import domefold.terminal.TerminalModes;
@@ -32,7 +30,7 @@ final class FacesHere {
             @Override
             public int consult(Workbench bench, Optional<Path> file, boolean line) throws Exception {
                 ConsultDesk desk = new ConsultDesk(bench, "");
-                Optional<Case> from = file.isEmpty() ? Optional.empty() : Optional.of(read(bench, file.get()));
+                Optional<Case> from = file.isEmpty() ? Optional.empty() : Optional.of(bench.readCase(file.get()));
                 try (ConsultEffects effects = new ConsultEffects(bench, desk)) {
                     Interview interview = desk.begin(from);
                     return run(bench, effects.opened(interview, from), effects);
@@ -49,10 +47,6 @@ final class FacesHere {
                 throw new WrongUsage("the records shell is not in this build yet; name one of its commands");
             }
         };
-    }
-
-    private static Case read(Workbench bench, Path file) throws IOException {
-        return CaseFile.read(file, CaseRules.of(bench.evidence(), of -> domefold.engine.CaseGate.check(of, bench.evidence())));
     }
 
     private static int run(Workbench bench, Screen first, ConsultEffects effects) throws IOException {

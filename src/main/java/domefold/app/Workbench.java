@@ -1,8 +1,38 @@
 package domefold.app;
 
+import domefold.advise.Advisor;
 import domefold.device.Catalogue;
+import domefold.engine.CaseGate;
 import domefold.evidence.Evidence;
+import domefold.patient.Case;
+import domefold.plan.PlanOptions;
+import domefold.store.CaseFile;
+import domefold.store.CaseRules;
 import domefold.store.Homes;
+import java.io.IOException;
+import java.nio.file.Path;
 
-/** What a command or a face works with. */
-public record Workbench(Console console, Evidence evidence, Catalogue catalogue, Homes homes) {}
+/**
+ * What a command or a face works with.
+ *
+ * @param evidence the tables that ship, with the surgeon's own constants in their place
+ * @param catalogue the device list in use
+ * @param homes where records and settings live
+ * @param options how a plan is computed
+ */
+public record Workbench(Console console, Evidence evidence, Catalogue catalogue, Homes homes, PlanOptions options) {
+
+    /**
+     * A case file, held against the gates.
+     *
+     * @throws domefold.outcome.Refusal if it is not a whole and plausible case
+     */
+    public Case readCase(Path file) throws IOException {
+        return CaseFile.read(file, CaseRules.of(evidence, any -> CaseGate.check(any, evidence)));
+    }
+
+    /** The planner over this list and this evidence. */
+    public Advisor advisor() {
+        return new Advisor(catalogue, evidence, options);
+    }
+}

@@ -14,11 +14,12 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.BiConsumer;
 import java.util.stream.Collectors;
 
 /** The devices: those that fit or are tight in one line each, then why; the rest counted by reason. */
 final class CandidatesText {
-    private static final int[] WIDTHS = {33, -4, -5, -5, 7, 7, 9};
+    private static final int[] WIDTHS = {33, -4, -5, -5, 5, 5, 8, -6};
 
     private CandidatesText() {}
 
@@ -29,19 +30,30 @@ final class CandidatesText {
         page.paragraph(0, Numbers.count(fitting) + " fit both sides, " + Numbers.count(shown.size() - fitting)
                 + " are tight on a side, " + Numbers.count(plan.candidates().size() - shown.size()) + " are outside.");
         if (!shown.isEmpty()) {
-            page.blank().row(WIDTHS, List.of("", "mL", "width", "proj.", "LEFT", "RIGHT", "incision"));
+            page.blank().row(WIDTHS, List.of("", "mL", "width", "proj.", "LEFT", "RIGHT", "incision", "ripple"));
             for (Candidate candidate : shown) {
                 page.row(WIDTHS, cells(candidate));
             }
-            page.paragraph(0, "Width and projection as listed, incision as a range, all in cm.");
+            page.paragraph(0, "Width and projection as listed and the incision's range are in cm. The ripple index, 0 to 1, only"
+                    + " ranks devices on the side with less cover (assumed model); every device ripples.");
             for (String basis : bases(shown)) {
                 page.hanging("  - ", basis);
             }
-            followUp(page, shown);
-            page.heading("Devices, one by one");
-            shown.forEach(candidate -> details(page, candidate));
+            OwningText.write(page, shown);
+            each(page, shown, Verdict.FITS, "Devices that fit both sides", CandidatesText::margins);
+            each(page, shown, Verdict.TIGHT, "Devices that are tight on a side, and what would change it",
+                    CandidatesText::reasons);
         }
         outside(page, plan);
+    }
+
+    private static void each(Page page, List<Candidate> shown, Verdict verdict, String heading,
+            BiConsumer<Page, Candidate> write) {
+        List<Candidate> those = shown.stream().filter(one -> verdict(one) == verdict).toList();
+        if (!those.isEmpty()) {
+            page.heading(heading);
+            those.forEach(one -> write.accept(page, one));
+        }
     }
 
     private static Verdict verdict(Candidate candidate) {
@@ -57,6 +69,7 @@ final class CandidatesText {
         cells.add(candidate.left().verdict().key());
         cells.add(candidate.right().verdict().key());
         cells.add(candidate.incision().map(cut -> Numbers.range(new Band(cut.lowCm(), cut.highCm()), 1)).orElse(Numbers.NONE));
+        cells.add(candidate.ripple().map(ripple -> Numbers.plain(ripple.index(), 3)).orElse(Numbers.NONE));
         return cells;
     }
 
@@ -66,57 +79,39 @@ final class CandidatesText {
                         + cut.device()) + ": " + cut.basis()).collect(Collectors.toCollection(LinkedHashSet::new));
     }
 
-    private static void followUp(Page page, List<Candidate> shown) {
-        Set<String> lines = new LinkedHashSet<>();
-        for (Candidate candidate : shown) {
-            candidate.followUp().ifPresent(plan -> {
-                lines.add(candidate.device().fill().key() + ": " + plan.text() + " Exams to year " + plan.horizonYears() + ": "
-                        + (plan.examsLow() == plan.examsHigh() ? String.valueOf(plan.examsLow())
-                                : plan.examsLow() + " to " + plan.examsHigh()) + ".");
-                plan.outcomes().forEach(outcome -> lines.add(candidate.device().fill().key() + ": " + outcome.outcome()
-                        + " by year " + outcome.year() + ", per 100 " + outcome.unit() + "s: "
-                        + range(outcome.per100Low(), outcome.per100High()) + " (" + String.join(", ", outcome.cohorts()) + ")"));
-            });
-        }
-        if (lines.isEmpty()) {
-            page.heading("What owning it asks");
-            page.hanging("  - ", "No imaging schedule is chosen, so no exam is counted.");
-            return;
-        }
-        page.heading("What owning it asks");
-        lines.forEach(line -> page.hanging("  - ", line));
+    private static void margins(Page page, Candidate candidate) {
+        page.line("  " + candidate.device().id());
+        page.hanging("    LEFT   ", margins(candidate.left()));
+        page.hanging("    RIGHT  ", margins(candidate.right()));
     }
 
-    private static String range(double per100Low, double per100High) {
-        String low = Numbers.per100(per100Low);
-        String high = Numbers.per100(per100High);
-        return low.equals(high) ? low : low + " to " + high;
+    private static String margins(SideFit fit) {
+        List<String> parts = new ArrayList<>();
+        fit.widthMarginCm().ifPresent(cm -> parts.add("ceiling less width " + Numbers.marginCm(cm)));
+        fit.volumeMarginMl().ifPresent(ml -> parts.add("inside the volume band by " + Numbers.ml(ml)));
+        fit.foldLoweringCm().ifPresent(cm -> parts.add("fold lowered by " + Numbers.cm(cm)));
+        fit.projectionGainCm().ifPresent(band -> parts.add("projection gain " + Numbers.cm(band)));
+        fit.fitShare().ifPresent(share -> parts.add("fits in " + Numbers.percent(share) + " of error draws"));
+        fit.decidingReading().ifPresent(measure -> parts.add("decided most by " + measure.words()));
+        return parts.isEmpty() ? "fits" : String.join("; ", parts);
     }
 
-    private static void details(Page page, Candidate candidate) {
+    private static void reasons(Page page, Candidate candidate) {
         page.line("  " + candidate.device().id());
         for (Side side : Side.values()) {
             SideFit fit = candidate.side(side);
-            page.hanging(side == Side.LEFT ? "    LEFT   " : "    RIGHT  ", sentence(fit));
+            String lead = side == Side.LEFT ? "    LEFT   " : "    RIGHT  ";
+            if (fit.reasons().isEmpty()) {
+                page.hanging(lead, fit.verdict().key());
+            }
             for (Note reason : fit.reasons()) {
-                page.hanging("           - ", reason.text() + " [" + reason.code() + "]");
+                page.hanging(lead, reason.text() + " [" + reason.code() + "]");
+                lead = "           ";
             }
             for (Note change : fit.wouldChange()) {
                 page.hanging("           change: ", change.text());
             }
         }
-        candidate.ripple().ifPresent(ripple -> page.hanging("    ripple index ", Numbers.plain(ripple.index(), 2)
-                + " of 1, for ranking only. " + ripple.text()));
-    }
-
-    private static String sentence(SideFit fit) {
-        List<String> parts = new ArrayList<>(List.of(fit.verdict().key()));
-        fit.widthMarginCm().ifPresent(cm -> parts.add("width ceiling less width " + Numbers.marginCm(cm)));
-        fit.volumeMarginMl().ifPresent(ml -> parts.add("inside the volume band by " + Numbers.marginMl(ml)));
-        fit.foldLoweringCm().ifPresent(cm -> parts.add("fold lowered by " + Numbers.cm(cm)));
-        fit.stability().ifPresent(share -> parts.add("not outside in " + Numbers.percent(share) + " of error draws"));
-        fit.projectionGainCm().ifPresent(band -> parts.add("projection gain " + Numbers.cm(band)));
-        return String.join("; ", parts);
     }
 
     private static void outside(Page page, Plan plan) {
@@ -125,7 +120,9 @@ final class CandidatesText {
             if (verdict(candidate) == Verdict.OUTSIDE) {
                 Set<String> codes = new LinkedHashSet<>();
                 for (Side side : Side.values()) {
-                    candidate.side(side).reasons().forEach(reason -> codes.add(reason.code()));
+                    if (candidate.side(side).verdict() == Verdict.OUTSIDE) {
+                        candidate.side(side).reasons().forEach(reason -> codes.add(reason.code()));
+                    }
                 }
                 codes.forEach(code -> counts.merge(code, 1, Integer::sum));
             }

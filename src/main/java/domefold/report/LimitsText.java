@@ -63,9 +63,9 @@ final class LimitsText {
             page.hanging("  - ", "Not taken, though a result needed it: " + String.join(", ", side.incomplete()) + ".");
         }
         for (SideLimits.FoldMethod method : side.foldByMethod()) {
-            page.hanging("  - ", "Fold by " + method.name() + ": " + Numbers.cm(method.targetCm())
-                    + (method.drives() ? ", the one used" : ", for comparison")
-                    + (method.remark().isBlank() ? "." : ". " + method.remark()));
+            page.hanging("  - ", PlanText.sentence("Fold by " + method.name() + ": " + Numbers.cm(method.targetCm())
+                    + (method.drives() ? " (the one used)" : " (for comparison)")
+                    + (method.remark().isBlank() ? "" : ", " + method.remark())));
         }
     }
 

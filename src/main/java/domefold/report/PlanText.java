@@ -1,12 +1,14 @@
 package domefold.report;
 
 import domefold.device.Catalogue;
+import domefold.device.Surface;
 import domefold.outcome.Note;
 import domefold.outcome.Numbers;
 import domefold.patient.Side;
 import domefold.plan.DevicePair;
 import domefold.plan.Plan;
 import java.util.List;
+import java.util.Locale;
 
 /** A plan as readable text, LEFT and RIGHT in words, every number with its unit, its band and who stands behind it. */
 public final class PlanText {
@@ -21,7 +23,7 @@ public final class PlanText {
         Page page = new Page();
         page.ends("Plan for case " + plan.of().code() + ", " + plan.of().date(), "domefold " + engine);
         page.paragraph(0, "Device list: " + plan.catalogueName() + (catalogue.date().isEmpty() ? "" : ", " + catalogue.date())
-                + ", " + Numbers.count(plan.candidates().size(), "device", "devices") + ".");
+                + ", " + offered(plan, catalogue) + ".");
         if (catalogue.invented()) {
             page.paragraph(0, Statements.INVENTED_LIST);
         }
@@ -43,9 +45,23 @@ public final class PlanText {
         return page.text();
     }
 
+    private static String offered(Plan plan, Catalogue catalogue) {
+        int all = catalogue.devices().size();
+        int offered = plan.candidates().size();
+        String surfaces = String.join(" and ", plan.of().setting().surfaces().stream().map(Surface::key).sorted().toList());
+        return offered == all ? Numbers.count(all, "device", "devices")
+                : Numbers.count(offered) + " of " + Numbers.count(all, "device", "devices") + " offered (" + surfaces + ")";
+    }
+
     /** A remark with its code, so that it can be found in the JSON and in a saved record. */
     static void note(Page page, Note note) {
-        page.hanging("  - ", note.text() + " [" + note.code() + "]");
+        page.hanging("  - ", sentence(note.text()) + " [" + note.code() + "]");
+    }
+
+    /** With a capital and a full stop, whatever stood in the note. */
+    static String sentence(String text) {
+        String capital = text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
+        return capital.matches("(?s).*[.!?]") ? capital : capital + ".";
     }
 
     private static void pairs(Page page, List<DevicePair> pairs) {
