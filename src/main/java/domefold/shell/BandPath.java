@@ -80,9 +80,28 @@ final class BandPath {
         t1 = parameter;
         headH0 = head;
         start();
+        arc = curve.arcTo(t1);
+        walk();
+        double base = r / (1 + tension / (r * stiffness));
+        double defect = (arc + (reachedTable ? base : 0)) / curve.meridian() - 1;
+        closure = reachedTable ? defect : Math.max(defect, 1e-3);
+        return closure;
+    }
+
+    /** The band alone, from a given ring, depth, angle and tension; ends at the table. */
+    void descendFrom(double ring, double depth, double angle, double ringTension, double head) {
+        r1 = ring;
+        z1 = depth;
+        psi1 = angle;
+        tension = ringTension;
+        headH0 = head;
+        arc = 0;
+        walk();
+    }
+
+    private void walk() {
         r = r1;
         z = z1;
-        arc = curve.arcTo(t1);
         bandArea = 0;
         bandVolume = 0;
         reachedTable = tension > 0;
@@ -90,10 +109,6 @@ final class BandPath {
         leg(psi1, Math.PI / 2, upper, 0);
         widest = r;
         leg(Math.PI / 2, Math.PI, lower, upper);
-        double base = r / (1 + tension / (r * stiffness));
-        double defect = (arc + (reachedTable ? base : 0)) / curve.meridian() - 1;
-        closure = reachedTable ? defect : Math.max(defect, 1e-3);
-        return closure;
     }
 
     private void start() {

@@ -15,7 +15,7 @@ import org.apache.commons.math3.analysis.solvers.BrentSolver;
 record Capacity(double volumeMl, double widthCm, double heightCm, double parameter) {
 
     static Capacity of(DomeCurve curve) {
-        double t1 = new BrentSolver(1e-15, 1e-13).solve(200, t -> closure(curve, t), 0.02, Math.PI / 2 - 1e-6);
+        double t1 = new BrentSolver(1e-15, 1e-13).solve(200, t -> closure(curve, t), 1e-6, Math.PI / 2 - 1e-6);
         double r1 = curve.a * Math.sin(t1);
         double equator = r1 / Math.sqrt(Math.sin(curve.slope(t1)));
         double x = r1 / equator;

@@ -53,6 +53,11 @@ public record DeviceShell(Device device, ShellMetric metric, double stiffnessCm2
         return ShellSolver.atVolume(metric, volumeMl, stiffnessCm2);
     }
 
+    /** Listed width carried to another volume by the computed change of width; NaN beyond what the shell can hold. */
+    public double widthAtCm(double volumeMl) {
+        return device.widthCm() + at(volumeMl).widthCm() - at(device.nominalMl()).widthCm();
+    }
+
     /** K = E t / (rho g): E in MPa, t in cm, rho in g/mL; gives cm^2. */
     public static double stiffnessCm2(Fill fill, Constants constants) {
         double density = constants.value(fill == Fill.GEL ? "DEV-GEL-DENSITY" : "DEV-SALINE-DENSITY");

@@ -38,7 +38,7 @@ public record PlugFit(double factor, double relativeSd, int rows, String basis) 
         }
         double mean = logs.stream().mapToDouble(x -> x).average().orElseThrow();
         double squares = logs.stream().mapToDouble(x -> (x - mean) * (x - mean)).sum();
-        double sd = Math.max(Math.sqrt(squares / (logs.size() - 1)), constants.value("INC-LEAST-SD"));
+        double sd = Math.sqrt(squares / (logs.size() - 1));
         return new PlugFit(Math.exp(mean), sd, logs.size(), "gel plug fitted to " + logs.size() + " cadaver rows, "
                 + Math.round(least) + " to " + Math.round(most) + " mL (largest device that passes; read, one small study)");
     }
@@ -51,8 +51,7 @@ public record PlugFit(double factor, double relativeSd, int rows, String basis) 
                 double length = row.number("incision_cm").orElseThrow();
                 double sd = row.number("sd").getAsDouble() / length;
                 double volume = constants.value("INC-FUNNEL-VOLUME");
-                return new PlugFit(length / unitSlitCm(volume, constants),
-                        Math.max(sd, constants.value("INC-LEAST-SD")), 1, "gel plug through a funnel, one published mean of "
+                return new PlugFit(length / unitSlitCm(volume, constants), sd, 1, "gel plug through a funnel, one published mean of "
                                 + length + " cm (SD " + row.text("sd") + "; read), taken at " + Math.round(volume)
                                 + " mL (assumed: the review states no volume)");
             }

@@ -159,8 +159,9 @@ public final class ShellSolver {
         }
         double band = curve.area() - curve.areaTo(path.t1) - Math.PI * contact * contact;
         double crimp = slackExcess + band - path.bandArea;
-        return new ShellState(kind(head, curve.a), volumeMl / metric.fullVolumeMl(), volumeMl, metric.fullVolumeMl(),
-                metric.capacityMl(), head, path.baseHead(), 2 * path.widest, path.baseHead() - Math.max(head, 0),
+        ShellState.Kind kind = kind(head, curve.a);
+        return new ShellState(kind, volumeMl / metric.fullVolumeMl(), volumeMl, metric.fullVolumeMl(),
+                metric.capacityMl(), kind == ShellState.Kind.FULL ? 0 : head, path.baseHead(), 2 * path.widest, path.baseHead() - Math.max(head, 0),
                 2 * contact, slack / curve.area(), band / curve.area(), crimp / curve.area(),
                 1 - path.ringAt(curve.domeArc) / curve.a, path.closure);
     }

@@ -10,9 +10,9 @@ import org.apache.commons.math3.analysis.solvers.BrentSolver;
  * <pre>
  *   R     = [b^2 + (P - rho)^2 - rho^2] / [2 (P - 2 rho)]     cap radius
  *   psi_j = atan2(b, R - P + rho)                            tangent angle where cap and edge join
- *   V = pi R^3 (2/3 - c + c^3/3), c = cos psi_j
+ *   V = pi R^3 q^2 (3 - q) / 3, q = 1 - cos psi_j
  *     + pi rho [-b^2 cos x + b rho (x - sin 2x / 2) + rho^2 (-cos x + cos^3 x / 3)] from psi_j to pi
- *   A = 2 pi R^2 (1 - c) + 2 pi rho [b (pi - psi_j) + rho (1 + c)] + pi b^2
+ *   A = 2 pi R^2 q + 2 pi rho [b (pi - psi_j) + rho (1 + cos psi_j)] + pi b^2
  *   L = R psi_j + rho (pi - psi_j) + b                       meridian from pole to pole
  * </pre>
  * Exact, solid geometry.
@@ -39,8 +39,9 @@ public record TwoArcDome(double halfWidthCm, double domeCm, double edgeRadiusCm)
     public double volumeMl() {
         double radius = capRadiusCm();
         double join = joinAngle();
-        double c = Math.cos(join);
-        return Math.PI * radius * radius * radius * (2.0 / 3 - c + c * c * c / 3)
+        double half = Math.sin(join / 2);
+        double q = 2 * half * half;
+        return Math.PI * radius * radius * radius * q * q * (3 - q) / 3
                 + Math.PI * edgeRadiusCm * (edge(Math.PI) - edge(join));
     }
 

@@ -1,0 +1,94 @@
+package domefold.shell;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import domefold.Check;
+import domefold.outcome.Band;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** The composite against our own table of made-up patients, and the published lines beside it. */
+class BreastAfterReferenceTest {
+    @ParameterizedTest
+    @CsvSource({"120,12,6,2,12.5,3.7,300,1.59,4.40,2.81,1.367,.70,.447,.529",
+        "120,12,6,2,11.0,4.8,300,1.59,5.57,3.98,1.404,.92,.447,.535",
+        "120,12,6,2,11.0,3.2,200,1.59,4.24,2.65,1.251,.01,.447,.524",
+        "120,12,6,2,13.9,4.0,400,1.59,4.47,2.88,1.469,1.31,.447,.531",
+        "250,13,7,3,11.8,4.1,300,2.83,5.94,3.11,1.300,.35,.451,.514",
+        "250,13,7,3,13.0,4.5,400,2.83,5.90,3.08,1.361,.78,.451,.520",
+        "250,13,7,3,12.1,5.2,400,2.83,6.71,3.89,1.394,1.01,.451,.522",
+        "450,14,8.5,4,11.8,4.1,300,4.38,7.31,2.92,1.240,0,.455,.502",
+        "150,11.5,5,2,11.5,5.0,350,2.17,6.11,3.95,1.485,1.17,.445,.529"})
+    void theCompositeGivesItsTable(double breast, double base, double fold, double pinch, double width, double projection,
+            double volume, double before, double after, double gain, double ratio, double lowering, double shareBefore,
+            double shareAfter) {
+        BreastAfter found = BreastAfter.of(breast, base, pinch, width, projection, volume, Rows.CONSTANTS);
+        assertEquals(before, found.projectionBeforeCm(), 0.006);
+        assertEquals(after, found.projectionAfterCm(), 0.006);
+        assertEquals(gain, found.gainCm(), 0.006);
+        assertEquals(ratio, found.poleArcRatio(), 0.0008);
+        assertEquals(lowering, found.foldLoweringCm(fold), 0.006);
+        assertEquals(shareBefore, found.upperShareBefore(), 0.0006);
+        assertEquals(shareAfter, found.upperShareAfter(), 0.0012);
+        assertTrue(found.upperPercentBand().includes(100 * found.upperShareAfter()));
+        assertEquals(Math.min(ratio, 1.25) * fold, found.nippleToFoldCm(fold), 0.006);
+    }
+
+    /** Half-ellipse above its own middle is half; above its lower end is all. */
+    @Test
+    void halfEllipsesAreSharedAtTheirMiddle() {
+        assertEquals(0.5, BreastAfter.halfEllipseAbove(0), 0);
+        assertEquals(1, BreastAfter.halfEllipseAbove(1), 1e-15);
+        assertEquals(0, BreastAfter.halfEllipseAbove(-1), 1e-15);
+        // Segment of a circle beyond half a radius: 1/3 - sqrt(3) / (4 pi).
+        assertEquals(2.0 / 3 + Math.sqrt(3) / (4 * Math.PI), BreastAfter.halfEllipseAbove(0.5), 1e-14);
+    }
+
+    @Test
+    void theGainBandIsTheProposedShareOfTheProjection() {
+        Band gain = BreastAfter.projectionGainCm(4.0, Rows.CONSTANTS);
+        assertEquals(2.2, gain.low(), 1e-12);
+        assertEquals(3.2, gain.high(), 1e-12);
+    }
+
+    @Test
+    void theGapShrinksByTheMeanWidening() {
+        assertEquals(1.9, BreastAfter.gapAfterCm(2.4, 0.7, 0.3), 1e-12);
+        assertEquals(13.5, BreastAfter.widthAfterCm(12, 12.5, 2, Rows.CONSTANTS), 1e-12);
+        assertEquals(12, BreastAfter.widthAfterCm(12, 10.5, 2, Rows.CONSTANTS), 1e-12);
+    }
+
+    @Check({"C-BUS-01", "C-BUS-02", "C-BUS-03", "C-BUS-04", "C-BUS-05", "C-BUS-06"})
+    @Test
+    void theBustGainIsThePublishedLineInsideItsData() {
+        assertEquals(5.99, BustGain.gainCm(300, Rows.CONSTANTS).orElseThrow(), 0.01);
+        assertEquals(4.04, BustGain.gainCm(200, Rows.CONSTANTS).orElseThrow(), 0.01);
+        assertEquals(7.94, BustGain.gainCm(400, Rows.CONSTANTS).orElseThrow(), 0.01);
+        assertTrue(BustGain.gainCm(120, Rows.CONSTANTS).isEmpty());
+        assertTrue(BustGain.gainCm(500, Rows.CONSTANTS).isEmpty());
+        assertEquals(8.91, BustGain.gainCm(450, Rows.CONSTANTS).orElseThrow(), 0.01);
+        assertTrue(BustGain.gainCm(150, Rows.CONSTANTS).isPresent());
+    }
+
+    @Check({"C-CUP-01", "C-CUP-02"})
+    @Test
+    void cupsAreARangeAndNeverAPromise() {
+        CupSteps cups = CupSteps.of(276, Rows.CONSTANTS);
+        assertEquals(1.38, cups.steps().low(), 0.005);
+        assertEquals(2.76, cups.steps().high(), 0.005);
+        assertEquals(2.0, cups.measured().low(), 0.05);
+        assertEquals(2.0, cups.measured().high(), 0.05);
+        assertTrue(cups.text().contains("1.4") && cups.text().contains("2.8") && cups.text().contains("no cup can be promised"),
+                cups.text());
+    }
+
+    @Check({"C-BVF-01", "C-BVF-02", "C-BVF-03"})
+    @Test
+    void breastVolumeFromRadiiGivesItsWorkedValues() {
+        assertEquals(377.0, BreastVolume.byRadiiMl(4, 9.5, 10, 7, Rows.CONSTANTS), 0.1);
+        assertEquals(197.9, BreastVolume.byRadiiMl(3, 9, 9, 6, Rows.CONSTANTS), 0.1);
+        assertEquals(628.3, BreastVolume.byRadiiMl(5, 10, 11, 8, Rows.CONSTANTS), 0.1);
+    }
+}
