@@ -27,7 +27,7 @@ public final class FullScreen {
         QUIT,
         /** An interrupt from outside; Ctrl-C is a key and does not lead here. */
         INTERRUPTED,
-        /** The terminal is gone. */
+        /** The terminal is gone, or a signal is ending the program. */
         HUNG_UP
     }
 
@@ -38,7 +38,14 @@ public final class FullScreen {
     /** Runs until the end; a fault of a screen or of an effect is thrown after the terminal is restored. */
     public Ended run(Screen first, Effects shell) throws IOException {
         try (Session session = new Session(tty)) {
-            return new Loop(session, shell, first).run();
+            try {
+                return new Loop(session, shell, first).run();
+            } catch (IOException | RuntimeException failure) {
+                if (session.takenDown()) {
+                    return Ended.HUNG_UP;
+                }
+                throw failure;
+            }
         }
     }
 

@@ -15,8 +15,8 @@ final class Session implements Closeable {
     private final Glass glass;
     private final HeldErrors errors = new HeldErrors();
     private final Map<Terminal.Signal, Terminal.SignalHandler> before = new EnumMap<>(Terminal.Signal.class);
-    private final Thread onExit = new Thread(this::restore, "restore-terminal");
     private boolean restored;
+    private volatile boolean takenDown;
     private volatile boolean resized;
     private volatile boolean interrupted;
     private volatile boolean askedToSuspend;
@@ -26,7 +26,10 @@ final class Session implements Closeable {
         this.tty = tty;
         this.terminal = TtyTerminal.on(tty.jline());
         this.glass = new Glass(terminal, new Palette(tty.modes().colour(), tty.modes().light()));
-        Runtime.getRuntime().addShutdownHook(onExit);
+        tty.whenEnded(() -> {
+            takenDown = true;
+            restore();
+        });
         on(Terminal.Signal.WINCH, () -> resized = true);
         on(Terminal.Signal.INT, () -> interrupted = true);
         on(Terminal.Signal.TSTP, () -> askedToSuspend = true);
@@ -45,6 +48,11 @@ final class Session implements Closeable {
 
     TerminalModes modes() {
         return tty.modes();
+    }
+
+    /** True once a signal is ending the program; what fails from then on fails because the terminal is given back. */
+    boolean takenDown() {
+        return takenDown;
     }
 
     KeyStroke poll() throws IOException {
@@ -123,11 +131,9 @@ final class Session implements Closeable {
     @Override
     public void close() {
         restore();
-        before.forEach((signal, handler) -> tty.jline().handle(signal, handler));
-        try {
-            Runtime.getRuntime().removeShutdownHook(onExit);
-        } catch (IllegalStateException ending) {
-            // The program is ending already and the hook has run or will.
+        tty.whenEnded(() -> {});
+        if (!takenDown) {
+            before.forEach((signal, handler) -> tty.jline().handle(signal, handler));
         }
     }
 }

@@ -6,6 +6,7 @@ import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import org.jline.terminal.Terminal;
 import org.jline.terminal.TerminalBuilder;
+import org.jline.utils.ShutdownHooks;
 
 /**
  * The terminal this process was started on, opened once and owned here; both faces live on it, one after the other.
@@ -17,10 +18,22 @@ public final class Tty implements Closeable {
 
     private final Terminal jline;
     private final TerminalModes modes;
+    private final LastAct lastAct;
 
-    private Tty(Terminal jline, TerminalModes modes) {
+    /** What is to be done on the terminal when the program is ended by a signal. */
+    private static final class LastAct implements ShutdownHooks.Task {
+        private volatile Runnable act = () -> {};
+
+        @Override
+        public void run() {
+            act.run();
+        }
+    }
+
+    private Tty(Terminal jline, TerminalModes modes, LastAct lastAct) {
         this.jline = jline;
         this.modes = modes;
+        this.lastAct = lastAct;
     }
 
     /** Opens the terminal; both standard input and standard output must be one. */
@@ -30,12 +43,15 @@ public final class Tty implements Closeable {
         }
         Charset charset = modes.utf8() ? StandardCharsets.UTF_8 : StandardCharsets.ISO_8859_1;
         System.setProperty(SIGNALS_FROM_BYTES, "false");
+        // Added before JLine adds its own closing of the terminal, because JLine runs them in that order.
+        LastAct lastAct = ShutdownHooks.add(new LastAct());
         try {
             return new Tty(TerminalBuilder.builder().system(true).dumb(false)
                     .systemOutput(TerminalBuilder.SystemOutput.SysOut).providers("jni,exec").graphemeCluster(false)
                     .encoding(charset).stdinEncoding(charset).stdoutEncoding(charset).nativeSignals(true)
-                    .signalHandler(Terminal.SignalHandler.SIG_DFL).build(), modes);
+                    .signalHandler(Terminal.SignalHandler.SIG_DFL).build(), modes, lastAct);
         } catch (IOException | IllegalStateException failure) {
+            ShutdownHooks.remove(lastAct);
             throw new NoTerminal("There is no terminal here; use --line, or plan for a case file.", failure);
         }
     }
@@ -49,8 +65,14 @@ public final class Tty implements Closeable {
         return modes;
     }
 
+    /** Sets what is done while the terminal is still open, when a signal ends the program. */
+    void whenEnded(Runnable act) {
+        lastAct.act = act;
+    }
+
     @Override
     public void close() throws IOException {
+        ShutdownHooks.remove(lastAct);
         jline.close();
     }
 }

@@ -116,6 +116,9 @@ class FullScreenTest {
                 session.await("Key board 80 x 24");
                 session.signal(signal);
                 TmuxSession.await("the screen is left after " + signal, () -> !alternate(session));
+                session.awaitPrompt();
+                assertFalse(session.picture().contains("xception"), session.picture());
+                assertFalse(session.picture().contains("fault"), session.picture());
                 assertSane(session, before);
             }
         }
@@ -172,6 +175,9 @@ class FullScreenTest {
             String[] rows = picture.split("\n", -1);
             assertEquals(100, rows[29].indexOf('#'), picture);
             assertEquals(" Q quit   X fault", rows[30], picture);
+            session.keys("Q");
+            session.await("ended QUIT");
+            assertFalse(session.history().contains("Key board"), session.history());
             assertEquals(3, picture.lines().filter(row -> row.contains("last [") || row.contains("typed")
                     || row.contains("#")).count(), picture);
         }

@@ -103,6 +103,11 @@ public final class TmuxSession implements AutoCloseable {
         return tmux("capture-pane", "-p");
     }
 
+    /** What the window shows and what has scrolled out of it. */
+    public String history() throws IOException {
+        return tmux("capture-pane", "-p", "-S", "-");
+    }
+
     /** What the window shows, with its colours and weights as escape sequences. */
     public String colouredPicture() throws IOException {
         return tmux("capture-pane", "-e", "-p");
