@@ -166,6 +166,11 @@ final class CaseReader {
         return new Wishes(fields.word("upperPole", Wishes.UpperPole.values(), Wishes.UpperPole::key), size, weights);
     }
 
+    /** The setting alone, as it stands in a case and among the defaults of the settings. */
+    static Setting setting(Fields fields, Set<String> schedules) {
+        return new CaseReader(schedules, true).setting(fields);
+    }
+
     private Setting setting(Fields fields) {
         fields.only("surveillance", "route", "funnel", "pocket", "horizonYears", "surfaces");
         Optional<String> schedule = fields.text("surveillance");

@@ -47,7 +47,7 @@ final class CaseWriter {
             }
         });
         out.object("wishes", () -> wishes(written.wishes()));
-        out.object("setting", () -> setting(written.setting()));
+        out.object("setting", () -> setting(out, written.setting()));
         out.object("chest", () -> readings(written.chest()));
         for (Side side : Side.values()) {
             out.object(side.key(), () -> breast(written.side(side)));
@@ -91,7 +91,7 @@ final class CaseWriter {
         }
     }
 
-    private void setting(Setting setting) {
+    static void setting(JsonOut out, Setting setting) {
         out.text("surveillance", setting.surveillance()).text("route", setting.route().map(Route::key));
         setting.funnel().ifPresent(funnel -> out.bool("funnel", funnel));
         out.text("pocket", setting.pocket().map(Pocket::key));
