@@ -58,6 +58,10 @@ public final class TextWidth {
         List<String> lines = new ArrayList<>();
         int limit = Math.max(1, width);
         for (String paragraph : text.split("\n", -1)) {
+            if (of(paragraph) <= limit) {
+                lines.add(paragraph);
+                continue;
+            }
             StringBuilder line = new StringBuilder();
             for (String word : paragraph.split(" +")) {
                 String rest = word;

@@ -43,6 +43,11 @@ final class HealthEntry implements Question {
     }
 
     @Override
+    public String label() {
+        return "Health";
+    }
+
+    @Override
     public String expects() {
         return "`none`, or the words that apply";
     }

@@ -107,14 +107,13 @@ public final class Interview {
         if (lower.startsWith("go ") || lower.startsWith("/")) {
             return go(text.substring(lower.startsWith("/") ? 1 : 3));
         }
+        if (lower.startsWith("again ") && !exchanges.isEmpty() && (current == null || !question(current).answered(dossier))) {
+            return taken(exchanges.get(exchanges.size() - 1).questionId(), text);
+        }
         if (current == null) {
             return new Reply(this, Reply.Kind.REFUSED, List.of("Every question has its answer; `back` or `go` revises one."));
         }
-        try {
-            return answerCurrent(text);
-        } catch (Refusal refusal) {
-            return new Reply(this, Reply.Kind.REFUSED, List.of(Words.sentence(refusal.getMessage())));
-        }
+        return answerCurrent(text);
     }
 
     private Reply answerCurrent(String text) {
@@ -127,12 +126,21 @@ public final class Interview {
             } else if (question.answered(dossier) || skipped(question)) {
                 return new Reply(at(nextOpen(index(current))), Reply.Kind.MOVED, List.of());
             } else {
-                throw new Refusal("empty", current, question.required()
-                        ? "an answer is needed here: " + question.expects()
-                        : "an answer (" + question.expects() + "), or `skip`");
+                return new Reply(this, Reply.Kind.REFUSED, List.of(question.required()
+                        ? "An answer is needed here: " + question.expects() + "."
+                        : "An answer (" + question.expects() + "), or `skip`."));
             }
         }
-        Interview next = answer(question.id(), answer);
+        return taken(question.id(), answer);
+    }
+
+    private Reply taken(String questionId, String answer) {
+        Interview next;
+        try {
+            next = answer(questionId, answer);
+        } catch (Refusal refusal) {
+            return new Reply(this, Reply.Kind.REFUSED, List.of(Words.sentence(refusal.getMessage())));
+        }
         List<String> remarks = next.exchanges.get(next.exchanges.size() - 1).remarks().stream()
                 .map(note -> Words.sentence(note.text())).toList();
         return new Reply(next, Reply.Kind.TAKEN, remarks);
@@ -180,7 +188,7 @@ public final class Interview {
                 before.before, this);
         earlier.planOnce = before.planOnce;
         return new Reply(earlier, Reply.Kind.UNDONE,
-                List.of("Taken back: " + question(last.questionId()).prompt().toLowerCase(Locale.ROOT) + ", " + last.shown() + "."));
+                List.of("Taken back: " + question(last.questionId()).label().toLowerCase(Locale.ROOT) + ", " + last.shown() + "."));
     }
 
     /** The answer that was last taken back, given again. */
@@ -190,7 +198,7 @@ public final class Interview {
         }
         Exchange again = undone.exchanges.get(undone.exchanges.size() - 1);
         return new Reply(undone, Reply.Kind.UNDONE,
-                List.of("Given again: " + question(again.questionId()).prompt().toLowerCase(Locale.ROOT) + ", " + again.shown() + "."));
+                List.of("Given again: " + question(again.questionId()).label().toLowerCase(Locale.ROOT) + ", " + again.shown() + "."));
     }
 
     private Reply back() {
@@ -232,7 +240,7 @@ public final class Interview {
     public List<String> summary() {
         List<String> lines = new ArrayList<>();
         for (Question question : questions) {
-            shown(question).ifPresent(answer -> lines.add(question.prompt() + ": " + answer));
+            shown(question).ifPresent(answer -> lines.add(question.label() + ": " + answer));
         }
         return lines;
     }

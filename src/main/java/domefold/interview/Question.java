@@ -14,6 +14,11 @@ public interface Question {
     /** What is asked, a few words, for example "Base width". */
     String prompt();
 
+    /** Its name in a list of answers. */
+    default String label() {
+        return prompt().split("[:(]")[0].strip();
+    }
+
     /** What an answer looks like, for example "LEFT RIGHT in cm". */
     String expects();
 

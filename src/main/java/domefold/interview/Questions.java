@@ -233,7 +233,7 @@ final class Questions {
     }
 
     private static Question horizon() {
-        return new TextQuestion("horizonYears", Room.WISH, "Follow-up counted to year", "a number of years", false,
+        return new TextQuestion("horizonYears", Room.WISH, "Horizon: follow-up counted to year", "a number of years", false,
                 List.of("How far exams are counted and curves are drawn, for example 20 years."),
                 dossier -> dossier.patientCase().setting().horizonYears().isPresent()
                         ? Optional.of(dossier.patientCase().setting().horizonYears().getAsInt() + " years")

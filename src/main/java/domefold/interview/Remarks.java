@@ -4,6 +4,7 @@ import domefold.engine.CrossChecks;
 import domefold.engine.Finding;
 import domefold.engine.SecondReading;
 import domefold.outcome.Note;
+import domefold.outcome.Numbers;
 import domefold.outcome.Refusal;
 import domefold.patient.Breast;
 import domefold.patient.Case;
@@ -41,16 +42,21 @@ final class Remarks {
         return remarks;
     }
 
-    /** A request to read again, per side, where the reading error may carry it across a threshold. */
+    /** A request to read again where the reading error may carry it across a threshold, both sides in one sentence. */
     static List<Note> secondReadings(Measure measure, Case patientCase, Guide guide) {
-        List<Note> remarks = new ArrayList<>();
+        List<String> sides = new ArrayList<>();
+        String code = "";
         for (Side side : Side.values()) {
             Optional<Reading> reading = patientCase.side(side).readings().get(measure);
-            reading.flatMap(r -> SecondReading.advise(measure, r, guide.evidence().constants()))
-                    .ifPresent(note -> remarks.add(new Note(note.code(), side + ": " + note.text()
-                            + "; `go " + measure.words() + "`, then `again " + side.key() + " …`")));
+            Optional<Note> advice = reading.flatMap(r -> SecondReading.advise(measure, r, guide.evidence().constants()));
+            if (advice.isPresent()) {
+                code = advice.get().code();
+                double chance = SecondReading.chanceAcross(measure, reading.orElseThrow(), guide.evidence().constants());
+                sides.add(side + " " + Words.value(measure, reading.orElseThrow().value()) + " (" + Numbers.percent(chance) + ")");
+            }
         }
-        return remarks;
+        return sides.isEmpty() ? List.of() : List.of(new Note(code, "a second time would help: " + String.join(", ", sides)
+                + " may lie across a threshold of the plan; `again LEFT RIGHT` averages both"));
     }
 
     static List<Note> onHistory(Map<HealthQuestion, Boolean> history) {

@@ -23,9 +23,11 @@ final class Chrome {
         String code = interview.dossier().patientCase().code();
         at = canvas.text(at + 3, 0, code.isBlank() ? "new consult" : code, Role.LABEL);
         canvas.text(at + 3, 0, DAY.format(interview.dossier().patientCase().date()), Role.FAINT);
-        canvas.textRight(canvas.columns() - 1, 0, desk.practice()
-                ? "PRACTICE: an invented patient" : "supports your judgement, replaces none of it",
-                desk.practice() ? Role.BANNER : Role.FAINT);
+        at += DAY.format(interview.dossier().patientCase().date()).length() + 3;
+        String aside = desk.practice() ? "PRACTICE: an invented patient" : "supports your judgement, replaces none of it";
+        if (at + aside.length() < canvas.columns()) {
+            canvas.textRight(canvas.columns() - 1, 0, aside, desk.practice() ? Role.BANNER : Role.FAINT);
+        }
         rooms(canvas, interview, shown);
         canvas.fill(0, 2, canvas.columns(), canvas.glyphs().horizontal(), Role.FAINT);
         canvas.textWithin(1, canvas.rows() - BOTTOM, canvas.columns() - 2, desk.listSentence(),

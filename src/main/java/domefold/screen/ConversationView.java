@@ -13,7 +13,7 @@ import java.util.Optional;
 
 /** The conversation: what was answered above, the question being asked below it, the line being typed last. */
 final class ConversationView {
-    private static final int WIDEST_LABEL = 24;
+    private static final int WIDEST_LABEL = 28;
     private static final int MOST_SAID_LINES = 5;
 
     private ConversationView() {}
@@ -71,33 +71,33 @@ final class ConversationView {
 
     private static List<Line> past(Interview interview, int width) {
         List<Line> lines = new ArrayList<>();
-        int label = Math.min(WIDEST_LABEL, width / 3);
+        int label = labelWidth(width);
         for (Exchange exchange : interview.exchanges()) {
-            String prompt = shortPrompt(interview.question(exchange.questionId()));
+            String prompt = interview.question(exchange.questionId()).label();
             List<String> parts = TextWidth.wrap(exchange.shown(), width - label - 1);
             for (int i = 0; i < parts.size(); i++) {
                 lines.add(new Line(i == 0 ? prompt : "", parts.get(i), Role.ANSWER));
             }
             for (Note note : exchange.remarks()) {
-                for (String part : TextWidth.wrap(note.text(), width - 2)) {
-                    lines.add(new Line(null, part, Role.CAUTION));
+                List<String> sentences = TextWidth.wrap(note.text(), width - 2);
+                for (int i = 0; i < sentences.size(); i++) {
+                    lines.add(new Line(i == 0 ? null : " ", sentences.get(i), Role.CAUTION));
                 }
             }
         }
         return lines;
     }
 
-    /** The prompt up to its colon or first comma: the choices need no repeating. */
-    private static String shortPrompt(Question question) {
-        return question.id().equals("health") ? "Health" : question.prompt().split("[:(]")[0].strip();
+    private static int labelWidth(int width) {
+        return Math.min(WIDEST_LABEL, width * 2 / 5);
     }
 
     private static void line(Canvas canvas, int column, int row, int width, Line line) {
-        if (line.label() == null) {
-            canvas.text(column, row, "!", Role.CAUTION);
+        if (line.role() == Role.CAUTION) {
+            canvas.text(column, row, line.label() == null ? "!" : " ", Role.CAUTION);
             canvas.textWithin(column + 2, row, width - 2, line.text(), line.role());
         } else if (line.role() == Role.ANSWER) {
-            int label = Math.min(WIDEST_LABEL, width / 3);
+            int label = labelWidth(width);
             canvas.textWithin(column, row, label, line.label(), Role.LABEL);
             canvas.textWithin(column + label + 1, row, width - label - 1, line.text(), line.role());
         } else {
