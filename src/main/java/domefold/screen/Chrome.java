@@ -18,6 +18,11 @@ final class Chrome {
 
     private Chrome() {}
 
+    /** The row of the entry line in rooms that show more than they ask. */
+    static int entryRow(Canvas canvas) {
+        return canvas.rows() - BOTTOM - 1;
+    }
+
     static void draw(Canvas canvas, Desk desk, Interview interview, Room shown) {
         int at = canvas.text(1, 0, "Domefold", Role.TITLE);
         String code = interview.dossier().patientCase().code();

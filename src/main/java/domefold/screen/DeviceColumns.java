@@ -1,70 +1,77 @@
 package domefold.screen;
 
+import domefold.canvas.Columns;
+import domefold.canvas.PointCm;
 import domefold.canvas.Role;
 import domefold.device.Device;
 import domefold.outcome.Note;
 import domefold.outcome.Numbers;
 import domefold.patient.Side;
 import domefold.plan.Candidate;
-import domefold.plan.Plan;
 import domefold.plan.SideFit;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** The rows of the side-by-side: what is said of each pinned device, in one fixed order. */
 final class DeviceColumns {
     private DeviceColumns() {}
 
-    static List<SideBySide.Row> rows(ConsultScreen screen, Plan plan, List<Candidate> shown, int first, int width) {
-        List<SideBySide.Row> rows = new ArrayList<>();
-        List<Candidate> all = shown;
-        rows.add(SideBySide.row("", all, c -> SideBySide.Cell.text((first + all.indexOf(c) + 1) + "  " + c.device().id(), Role.TITLE, width)));
-        rows.add(SideBySide.row("device", all, c -> SideBySide.Cell.text(name(c.device()), Role.BODY, width)));
-        rows.add(SideBySide.row("volume", all, c -> SideBySide.Cell.text(Numbers.ml(c.device().nominalMl())
-                + c.device().labelFillMl().map(band -> ", label " + Numbers.ml(band)).orElse(""), Role.BODY, width)));
-        rows.add(SideBySide.row("width", all, c -> SideBySide.Cell.text(Numbers.cm(c.device().widthCm())
+    static Columns of(List<Candidate> shown, int first, int width, boolean pictureFirst) {
+        List<Columns.Heading> names = new ArrayList<>();
+        for (int i = 0; i < shown.size(); i++) {
+            names.add(new Columns.Heading((first + i + 1) + "  " + shown.get(i).device().id(), Role.TITLE));
+        }
+        List<List<PointCm>> outlines = shown.stream().map(c -> SilhouetteCell.listed(c.device())).toList();
+        List<Columns.Row> rows = new ArrayList<>();
+        Columns.Row picture = Cell.row("side view", shown, c -> SilhouetteCell.of(SilhouetteCell.listed(c.device()), outlines,
+                SilhouetteCell.caption(c.device()), width));
+        if (pictureFirst) {
+            rows.add(picture);
+        }
+        rows.add(Cell.row("device", shown, c -> Cell.text(name(c.device()), Role.BODY, width)));
+        rows.add(Cell.row("volume", shown, c -> Cell.text(Numbers.ml(c.device().nominalMl())
+                + c.device().labelFillMl().map(band -> ", label fill " + Numbers.ml(band)).orElse(""), Role.BODY, width)));
+        rows.add(Cell.row("width", shown, c -> Cell.text(Numbers.cm(c.device().widthCm())
                 + (c.device().heightCm() == c.device().widthCm() ? ", round" : ", height " + Numbers.cm(c.device().heightCm())), Role.BODY, width)));
-        rows.add(SideBySide.row("projection", all, c -> SideBySide.Cell.text(Numbers.cm(c.device().projectionCm()), Role.BODY, width)));
-        rows.add(blank(all));
+        rows.add(blank());
         for (Side side : Side.values()) {
-            rows.addAll(side(plan, all, side, width));
-            rows.add(blank(all));
+            rows.addAll(side(shown, side, width));
+            rows.add(blank());
         }
-        rows.add(SideBySide.row("opening", all, c -> OpeningCell.of(c, width)));
-        rows.add(SideBySide.row("exams", all, c -> SideBySide.Cell.text(exams(c, screen), Role.BODY, width)));
-        rows.add(SideBySide.row("ripple", all, c -> SideBySide.Cell.text(
-                c.ripple().map(Candidate.Ripple::text).orElse("no ripple rank: cover not read"), Role.BODY, width)));
-        if (all.stream().anyMatch(c -> c.followUp().isPresent())) {
-            rows.add(SideBySide.row("by year 10", all, c -> SideBySide.Cell.texts(outcomes(c), Role.BODY, width)));
+        if (!pictureFirst) {
+            rows.add(picture);
         }
-        rows.add(blank(all));
+        rows.add(Cell.row("opening", shown, c -> OpeningCell.of(c, width)));
+        rows.add(Cell.row("exams", shown, c -> ExamsCell.of(c, width)));
+        rows.add(Cell.row("ripple", shown, c -> Cell.text(
+                c.ripple().map(Candidate.Ripple::text).orElse("no rank: the upper pinch is missing"), Role.BODY, width)));
+        rows.add(Cell.row("outcomes", shown, c -> Cell.texts(outcomes(c), Role.BODY, width)));
+        rows.add(blank());
         for (Side side : Side.values()) {
-            rows.add(SideBySide.row("why " + side, all, c -> SideBySide.Cell.texts(reasons(c.side(side)), Role.BODY, width)));
-            rows.add(blank(all));
-            rows.add(SideBySide.row("to change it", all, c -> SideBySide.Cell.texts(changes(c.side(side)), Role.FAINT, width)));
-            rows.add(blank(all));
+            rows.add(Cell.row("why " + side, shown, c -> Cell.texts(reasons(c.side(side)), Role.BODY, width)));
+            rows.add(Cell.row("  to change", shown, c -> Cell.texts(changes(c.side(side)), Role.FAINT, width)));
+            rows.add(blank());
         }
-        return rows;
+        return new Columns(names, rows);
     }
 
-    private static SideBySide.Row blank(List<Candidate> all) {
-        return SideBySide.row("", all, c -> SideBySide.blank());
+    private static Columns.Row blank() {
+        return new Columns.Row("", 1, List.of());
     }
 
     static String name(Device device) {
-        return device.line() + ", " + device.fill().key() + ", " + device.surface().key() + ", " + device.profile().key();
+        return device.fill().key() + ", " + device.profile().key() + ", " + device.surface().key() + " (" + device.line() + ")";
     }
 
-    private static List<SideBySide.Row> side(Plan plan, List<Candidate> all, Side side, int width) {
-        List<SideBySide.Row> rows = new ArrayList<>();
-        rows.add(SideBySide.row(side.toString(), all, c -> SideBySide.Cell.text(
+    private static List<Columns.Row> side(List<Candidate> shown, Side side, int width) {
+        List<Columns.Row> rows = new ArrayList<>();
+        rows.add(Cell.row(side.toString(), shown, c -> Cell.text(
                 c.side(side).verdict().key() + sureness(c.side(side)), DevicesView.roleOf(c.side(side).verdict()), width)));
-        rows.add(SideBySide.row("  width", all, c -> MarginCell.width(c.side(side), width)));
-        rows.add(SideBySide.row("  volume", all, c -> MarginCell.volume(c.side(side), width)));
-        rows.add(SideBySide.row("  fold", all, c -> SideBySide.Cell.text(fold(c.side(side)), Role.BODY, width)));
-        rows.add(SideBySide.row("  forward", all, c -> SideBySide.Cell.text(
+        rows.add(Cell.row("  to ceiling", shown, c -> MarginCell.width(c.side(side))));
+        rows.add(Cell.row("  in the band", shown, c -> MarginCell.volume(c.side(side))));
+        rows.add(Cell.row("  fold", shown, c -> Cell.text(fold(c.side(side)), Role.BODY, width)));
+        rows.add(Cell.row("  forward", shown, c -> Cell.text(
                 c.side(side).projectionGainCm().map(band -> Numbers.cm(band) + " may be gained").orElse("not estimated"), Role.BODY, width)));
         return rows;
     }
@@ -73,8 +80,8 @@ final class DeviceColumns {
         if (fit.stability().isEmpty()) {
             return "";
         }
-        String stays = "; not outside in " + Numbers.percent(fit.stability().getAsDouble()) + " of reading errors";
-        return stays + fit.decidingReading().map(m -> ", most by " + m.words()).orElse("");
+        return "; within limits in " + Numbers.percent(fit.stability().getAsDouble()) + " of reading errors"
+                + fit.decidingReading().map(m -> ", " + m.words() + " decides").orElse("");
     }
 
     private static String fold(SideFit fit) {
@@ -86,31 +93,18 @@ final class DeviceColumns {
                 : target + ", lower " + Numbers.cm(fit.foldLoweringCm().getAsDouble());
     }
 
-    private static String exams(Candidate candidate, ConsultScreen screen) {
-        Optional<Candidate.FollowUp> followUp = candidate.followUp();
-        if (followUp.isEmpty()) {
-            return "no schedule chosen: `go imaging schedule`";
-        }
-        Candidate.FollowUp f = followUp.get();
-        if (!f.text().isBlank() && f.examsHigh() == 0) {
-            return f.text();
-        }
-        String count = f.examsLow() == f.examsHigh() ? String.valueOf(f.examsLow()) : f.examsLow() + "–" + f.examsHigh();
-        return count + " to year " + f.horizonYears() + " (" + f.schedule() + ")\nyears " + years(f.densestYears())
-                + "\nor " + years(f.sparsestYears());
-    }
-
-    private static String years(List<Integer> years) {
-        return years.isEmpty() ? "none" : years.stream().map(String::valueOf).collect(Collectors.joining(" "));
-    }
-
     private static List<String> outcomes(Candidate candidate) {
         List<String> lines = new ArrayList<>();
         candidate.followUp().ifPresent(f -> f.outcomes().forEach(o -> lines.add(o.outcome() + ": "
                 + Numbers.per100(o.per100Low()) + "–" + Numbers.per100(o.per100High()) + " of 100 "
                 + (o.unit().equals("patient") ? "women" : o.unit() + "s") + " by year " + o.year()
-                + " (" + String.join(", ", o.cohorts()) + ")")));
+                + " (" + keys(o.cohorts()) + ")")));
         return lines.isEmpty() ? List.of("nothing published for it here") : lines;
+    }
+
+    /** Cohort keys alone; their size, kind and source stand in the working. */
+    private static String keys(List<String> cohorts) {
+        return cohorts.stream().map(cohort -> cohort.split(",")[0]).distinct().collect(Collectors.joining(", "));
     }
 
     private static List<String> reasons(SideFit fit) {

@@ -1,8 +1,10 @@
 package domefold.screen;
 
 import domefold.canvas.Canvas;
+import domefold.canvas.Columns;
 import domefold.canvas.Role;
 import domefold.canvas.TextWidth;
+import domefold.device.Device;
 import domefold.outcome.Figures;
 import domefold.plan.Candidate;
 import domefold.plan.Plan;
@@ -12,10 +14,15 @@ import java.util.Optional;
 
 /** Devices: the list, and the pinned ones side by side. */
 final class DevicesView {
-    private static final int LIST_WIDTH = 62;
+    private static final int LIST_WIDTH = 67;
     private static final int WIDE = 126;
-    private static final int LABEL_WIDTH = 13;
+    private static final int LABEL_WIDTH = 15;
+    private static final int COLUMN_GAP = 2;
+    private static final int ROWS_FOR_PICTURES_FIRST = 24;
     private static final int NARROWEST_COLUMN = 30;
+    private static final int WIDEST_COLUMN = 46;
+    private static final int WIDTH_WITH_OPENING = 75;
+    private static final int WIDTH_WITH_LINE = 100;
 
     private DevicesView() {}
 
@@ -34,14 +41,14 @@ final class DevicesView {
         if (view == DevicesState.View.LIST) {
             list(canvas, 1, row, canvas.columns() - 2, body, screen, rows, plan.get());
         } else if (view == DevicesState.View.COLUMNS) {
-            columns(canvas, 1, row, canvas.columns() - 2, body, screen, pinned, plan.get());
+            columns(canvas, 1, row, canvas.columns() - 2, body, screen, pinned);
         } else if (canvas.columns() >= WIDE) {
             list(canvas, 1, row, LIST_WIDTH, body, screen, rows, plan.get());
-            columns(canvas, LIST_WIDTH + 3, row, canvas.columns() - LIST_WIDTH - 4, body, screen, pinned, plan.get());
+            columns(canvas, LIST_WIDTH + 3, row, canvas.columns() - LIST_WIDTH - 4, body, screen, pinned);
         } else {
             int listRows = Math.max(5, body / 3);
             list(canvas, 1, row, canvas.columns() - 2, listRows, screen, rows, plan.get());
-            columns(canvas, 1, row + listRows + 1, canvas.columns() - 2, body - listRows - 1, screen, pinned, plan.get());
+            columns(canvas, 1, row + listRows + 1, canvas.columns() - 2, body - listRows - 1, screen, pinned);
         }
         RoomViews.entry(canvas, row + height - 1, screen);
     }
@@ -72,30 +79,35 @@ final class DevicesView {
     }
 
     private static String header(int width) {
-        return "  " + TextWidth.padRight("device", 15) + TextWidth.padRight("fill", 7) + TextWidth.padRight("profile", 14)
+        return "   " + TextWidth.padRight("fill", 7) + TextWidth.padRight("surface", 9) + TextWidth.padRight("profile", 14)
                 + "   mL    W    P  " + TextWidth.padRight("LEFT", 8) + TextWidth.padRight("RIGHT", 8)
-                + (width > 72 ? "opening" : "");
+                + (width >= WIDTH_WITH_OPENING ? TextWidth.padRight("opening", 9) : "")
+                + (width >= WIDTH_WITH_LINE ? "line and code" : "");
     }
 
     private static void line(Canvas canvas, int column, int row, int width, ConsultScreen screen, Candidate candidate,
             boolean focused) {
         int pin = screen.interview().dossier().choices().pinned().indexOf(candidate.device().id());
+        Device device = candidate.device();
         Role role = focused ? Role.SELECTED : Role.BODY;
-        canvas.fill(column, row, width, ' ', role);
-        int at = canvas.text(column, row, focused ? String.valueOf(canvas.glyphs().pointer()) : " ", role);
-        at = canvas.text(at, row, pin >= 0 ? String.valueOf(pin + 1) : " ", pin >= 0 && !focused ? Role.LABEL : role);
-        at = canvas.text(at, row, TextWidth.padRight(TextWidth.cut(candidate.device().id(), 14, canvas.glyphs().ellipsis()), 15), role);
-        at = canvas.text(at, row, TextWidth.padRight(candidate.device().fill().key(), 7), role);
-        at = canvas.text(at, row, TextWidth.padRight(candidate.device().profile().key(), 14), role);
-        at = canvas.text(at, row, TextWidth.padLeft(Figures.ml(candidate.device().nominalMl()), 5), role);
-        at = canvas.text(at, row, TextWidth.padLeft(Figures.of(candidate.device().widthCm(), 1, 1), 5), role);
-        at = canvas.text(at, row, TextWidth.padLeft(Figures.of(candidate.device().projectionCm(), 1, 1), 5) + "  ", role);
-        at = canvas.text(at, row, TextWidth.padRight(candidate.left().verdict().key(), 8), focused ? role : roleOf(candidate.left().verdict()));
-        at = canvas.text(at, row, TextWidth.padRight(candidate.right().verdict().key(), 8), focused ? role : roleOf(candidate.right().verdict()));
-        if (width > 72) {
-            canvas.text(at, row, candidate.incision().map(i -> Figures.of(i.lowCm(), 1, 1) + "–"
-                    + Figures.of(i.highCm(), 1, 1)).orElse("?"), role);
+        Canvas line = new Canvas(width, 1, canvas.glyphs());
+        line.fill(0, 0, width, ' ', role);
+        line.text(0, 0, focused ? String.valueOf(canvas.glyphs().pointer()) : " ", role);
+        line.text(1, 0, pin >= 0 ? String.valueOf(pin + 1) : " ", pin >= 0 && !focused ? Role.LABEL : role);
+        int at = line.text(3, 0, TextWidth.padRight(device.fill().key(), 7) + TextWidth.padRight(device.surface().key(), 9)
+                + TextWidth.padRight(device.profile().key(), 14) + TextWidth.padLeft(Figures.ml(device.nominalMl()), 5)
+                + TextWidth.padLeft(Figures.of(device.widthCm(), 1, 1), 5)
+                + TextWidth.padLeft(Figures.of(device.projectionCm(), 1, 1), 5) + "  ", role);
+        at = line.text(at, 0, TextWidth.padRight(candidate.left().verdict().key(), 8), focused ? role : roleOf(candidate.left().verdict()));
+        at = line.text(at, 0, TextWidth.padRight(candidate.right().verdict().key(), 8), focused ? role : roleOf(candidate.right().verdict()));
+        if (width >= WIDTH_WITH_OPENING) {
+            at = line.text(at, 0, TextWidth.padRight(candidate.incision().map(i -> Figures.of(i.lowCm(), 1, 1) + "–"
+                    + Figures.of(i.highCm(), 1, 1)).orElse("?"), 9), role);
         }
+        if (width >= WIDTH_WITH_LINE) {
+            line.textWithin(at, 0, width - at, device.line() + "  " + device.id(), focused ? role : Role.FAINT);
+        }
+        canvas.draw(column, row, line);
     }
 
     static Role roleOf(Verdict verdict) {
@@ -107,18 +119,18 @@ final class DevicesView {
     }
 
     private static void columns(Canvas canvas, int column, int row, int width, int height, ConsultScreen screen,
-            List<Candidate> pinned, Plan plan) {
+            List<Candidate> pinned) {
         int fit = Math.max(1, Math.min(pinned.size(), (width - LABEL_WIDTH) / NARROWEST_COLUMN));
         int first = Math.max(0, Math.min(screen.devices().firstPinned(), pinned.size() - fit));
         List<Candidate> shown = pinned.subList(first, Math.min(pinned.size(), first + fit));
-        int columnWidth = Math.min(46, (width - LABEL_WIDTH) / Math.max(1, shown.size()));
-        List<SideBySide.Row> rows = DeviceColumns.rows(screen, plan, shown, first, columnWidth - 2);
-        int total = SideBySide.draw(canvas, column, row, width, height, LABEL_WIDTH, columnWidth, rows, screen.devices().columnScroll());
-        if (total > height) {
-            int from = Math.max(0, Math.min(screen.devices().columnScroll(), total - height));
-            canvas.textRight(column + width, row + height - 1,
-                    " rows " + (from + 1) + "–" + (from + height) + " of " + total + (pinned.size() > shown.size()
-                            ? ", " + shown.size() + " of " + pinned.size() + " pinned " : " "), Role.FAINT);
-        }
+        int each = Math.min(WIDEST_COLUMN, (width - LABEL_WIDTH) / shown.size() - COLUMN_GAP);
+        Columns columns = DeviceColumns.of(shown, first, each, height >= ROWS_FOR_PICTURES_FIRST);
+        int used = Math.min(width, LABEL_WIDTH + (each + COLUMN_GAP) * shown.size());
+        int offset = Math.min(screen.devices().columnScroll(), columns.lastOffset(height));
+        columns.draw(canvas, column, row, used, height, offset);
+        String hidden = pinned.size() > shown.size() ? shown.size() + " of " + pinned.size() + " pinned, Left Right; " : "";
+        String rows = columns.height() > height - 1
+                ? "rows " + (offset + 1) + "–" + (offset + height - 1) + " of " + columns.height() + ", PgDn" : "";
+        canvas.textRight(canvas.columns() - 1, Chrome.entryRow(canvas), hidden + rows, Role.FAINT);
     }
 }

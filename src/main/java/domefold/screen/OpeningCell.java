@@ -2,10 +2,12 @@ package domefold.screen;
 
 import domefold.canvas.Canvas;
 import domefold.canvas.Role;
+import domefold.canvas.Scale;
 import domefold.canvas.TextWidth;
 import domefold.outcome.Band;
 import domefold.outcome.Numbers;
 import domefold.plan.Candidate;
+import java.util.ArrayList;
 import java.util.List;
 
 /** The opening a device needs: a line to scale with its band, and what it rests on. */
@@ -15,30 +17,29 @@ final class OpeningCell {
 
     private OpeningCell() {}
 
-    static SideBySide.Cell of(Candidate candidate, int width) {
+    static Cell of(Candidate candidate, int width) {
         if (candidate.incision().isEmpty()) {
-            return SideBySide.Cell.text("nothing is published for it", Role.FAINT, width);
+            return Cell.text("nothing is published for it by this route", Role.FAINT, width);
         }
         Candidate.Incision incision = candidate.incision().get();
-        String words = Numbers.cm(new Band(incision.lowCm(), incision.highCm())) + " " + incision.route().key()
-                + ", " + incision.device();
-        List<String> basis = TextWidth.wrap(incision.basis(), width);
-        return new SideBySide.Cell(2 + basis.size(), (canvas, column, row, w) -> {
-            canvas.textWithin(column, row, w, words, Role.BODY);
-            line(canvas, column, row + 1, w, incision);
-            for (int i = 0; i < basis.size(); i++) {
-                canvas.textWithin(column, row + 2 + i, w, basis.get(i), Role.FAINT);
+        String typical = incision.typicalCm().isPresent() ? Numbers.cm(incision.typicalCm().getAsDouble()) + ", " : "";
+        List<String> words = new ArrayList<>(TextWidth.wrap(typical + "band " + Numbers.cm(new Band(incision.lowCm(), incision.highCm())), width));
+        words.addAll(TextWidth.wrap(incision.route().key() + ", " + (incision.device().equals("hand") ? "by hand" : incision.device()), width));
+        return new Cell(1 + words.size(), canvas -> {
+            line(canvas, incision);
+            for (int i = 0; i < words.size(); i++) {
+                canvas.textWithin(0, 1 + i, canvas.columns(), words.get(i), i == 0 ? Role.BODY : Role.FAINT);
             }
         });
     }
 
-    private static void line(Canvas canvas, int column, int row, int width, Candidate.Incision incision) {
-        double perCm = Math.min(width, CELLS_FOR_LONGEST) / LONGEST_CM;
-        int low = (int) Math.round(incision.lowCm() * perCm);
-        int high = (int) Math.round(Math.min(LONGEST_CM, incision.highCm()) * perCm);
-        canvas.fill(column, row, low, canvas.glyphs().horizontal(), Role.DRAWING);
-        canvas.fill(column + low, row, Math.max(0, high - low), canvas.glyphs().shade(), Role.DRAWING_OTHER);
-        canvas.put(column, row, canvas.glyphs().teeLeft(), Role.DRAWING);
-        canvas.put(column + Math.max(low, high), row, canvas.glyphs().teeRight(), Role.DRAWING);
+    private static void line(Canvas canvas, Candidate.Incision incision) {
+        Scale scale = new Scale(0, LONGEST_CM, Math.min(canvas.columns(), CELLS_FOR_LONGEST));
+        int low = scale.cellWithin(incision.lowCm());
+        int high = scale.cellWithin(incision.highCm());
+        canvas.fill(0, 0, low, canvas.glyphs().horizontal(), Role.DRAWING);
+        canvas.fill(low, 0, Math.max(0, high - low), canvas.glyphs().shade(), Role.DRAWING_OTHER);
+        canvas.put(0, 0, canvas.glyphs().teeLeft(), Role.DRAWING);
+        canvas.put(Math.max(low, high), 0, canvas.glyphs().teeRight(), Role.DRAWING);
     }
 }

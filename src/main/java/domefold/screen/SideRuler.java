@@ -2,6 +2,7 @@ package domefold.screen;
 
 import domefold.canvas.Canvas;
 import domefold.canvas.Role;
+import domefold.canvas.Scale;
 import domefold.outcome.Band;
 import java.util.List;
 import java.util.Optional;
@@ -18,8 +19,7 @@ record SideRuler(double from, double to) {
     static final SideRuler VOLUME_ML = new SideRuler(100, 600);
 
     private int column(int column, int width, double value) {
-        double share = (value - from) / (to - from);
-        return column + (int) Math.round(Math.max(0, Math.min(1, share)) * (width - 1));
+        return column + new Scale(from, to, width).cellWithin(value);
     }
 
     /** The bare scale: a dot at every step, with its figures where there is room below. */
