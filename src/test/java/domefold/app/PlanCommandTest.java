@@ -44,7 +44,7 @@ class PlanCommandTest {
 
     @ParameterizedTest(name = "{0} shows {1}")
     @CsvSource({"thin-cover, muscle-cover", "thin-cover, keep-muscle-at-fold", "tight-envelope, tight-envelope",
-        "marked-asymmetry, volumes-differ", "age-20, age-below-label", "constricted-base, constricted-base",
+        "marked-asymmetry, sides-differ", "age-20, age-below-label", "constricted-base, constricted-base",
         "blocked-nursing, contraindication", "readings-missing, volume-incomplete", "ordinary, invented-catalogue",
         "readings-missing, schedule-not-chosen"})
     void eachDemoCaseShowsWhatItsNameSays(String name, String code) {
