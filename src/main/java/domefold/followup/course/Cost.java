@@ -12,12 +12,14 @@ import java.util.OptionalDouble;
  * <p>Imaging = exams the schedule asks for x price of its first test; confirmations and operations come from the course, per
  * woman; revision = share with a first reoperation by the year x price of an exchange, first reoperation only (definitions).
  *
+ * @param horizonYears years the imaging is counted over
+ * @param courseYears years the confirmations are counted over; 0 without a course
  * @param imaging the scheduled exams, all attended
  * @param confirmation expected confirming MRI per woman
  * @param revision expected first reoperation per woman
  * @param beyondData true when the confirmations rest on a curve past its cohort's data
  */
-public record Cost(String currency, Optional<Band> imaging, Optional<Band> confirmation, Optional<Band> revision,
+public record Cost(String currency, int horizonYears, int courseYears, Optional<Band> imaging, Optional<Band> confirmation, Optional<Band> revision,
         boolean beyondData) {
 
     public static Cost of(PriceList prices, ExamPlan plan, Strategy strategy, Optional<GelCourse> course,
@@ -26,7 +28,7 @@ public record Cost(String currency, Optional<Band> imaging, Optional<Band> confi
         PriceList.Item exchange = plan.fill() == Fill.SALINE ? PriceList.Item.EXCHANGE_SALINE : PriceList.Item.EXCHANGE_GEL;
         Band asked = new Band(plan.examsLow(), plan.examsHigh());
         boolean known = plan.stated() || plan.fill() == Fill.SALINE;
-        return new Cost(prices.currency(), known ? times(asked, exams(prices, first, asked)) : Optional.empty(),
+        return new Cost(prices.currency(), plan.horizonYears(), course.map(GelCourse::horizonYears).orElse(0), known ? times(asked, exams(prices, first, asked)) : Optional.empty(),
                 strategy == Strategy.ULTRASOUND_THEN_MRI
                         ? course.flatMap(one -> times(perWoman(one.over(LifeCourse::confirmations)), prices.of(PriceList.Item.MRI)))
                         : Optional.empty(),

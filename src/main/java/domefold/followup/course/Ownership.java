@@ -24,10 +24,12 @@ import java.util.stream.IntStream;
  * The years of owning one device: exams, failure, outcomes, cost.
  *
  * @param plan exams under the schedule up to the horizon
+ * @param watch how exams are done and how well
  * @param symptom what a new symptom asks for
  * @param outcomes published outcomes by the year shown
  * @param byYearShown silent rupture up to the year devices are compared at; empty for saline
  * @param asAttended the same at the published real-world attendance, to stand beside it
+ * @param accuracySpread how far published accuracies of the test move it
  * @param byHorizon the same up to the horizon, mostly beyond the data
  * @param deflation deflation up to the year shown; empty for gel
  * @param curves failure curve per comparable cohort, one value a year up to the horizon
@@ -36,10 +38,12 @@ import java.util.stream.IntStream;
 public record Ownership(
         Device device,
         ExamPlan plan,
+        Watch watch,
         String symptom,
         List<RiskFigure> outcomes,
         Optional<GelCourse> byYearShown,
         Optional<GelCourse> asAttended,
+        Optional<AccuracySpread> accuracySpread,
         Optional<GelCourse> byHorizon,
         Optional<DeflationCourse> deflation,
         List<FailureCurve> curves,
@@ -63,13 +67,14 @@ public record Ownership(
         List<RiskFigure> outcomes = RiskFigure.of(device, yearShown, table);
         CohortSet failure = CohortSet.comparable(device, gel ? "rupture" : "deflation", table);
         CohortSet rupture = gel ? failure : new CohortSet(List.of());
-        Optional<GelCourse> horizon = GelCourse.of(rupture, plan, watch, horizonYears);
+        Optional<GelCourse> course = GelCourse.of(rupture, plan, watch, shown);
         Watch attended = watch.withAdherence(evidence.constants().value("FU-ADHERENCE-SEEN"));
-        return new Ownership(device, plan, ScheduleWords.symptom(schedule), outcomes,
-                GelCourse.of(rupture, plan, watch, shown), GelCourse.of(rupture, plan, attended, shown), horizon,
+        return new Ownership(device, plan, watch, ScheduleWords.symptom(schedule, device.fill()), outcomes,
+                course, GelCourse.of(rupture, plan, attended, shown),
+                AccuracySpread.of(rupture, plan, watch, shown, evidence), GelCourse.of(rupture, plan, watch, horizonYears),
                 gel ? Optional.empty() : DeflationCourse.of(failure, shown), curves(failure, horizonYears),
                 RareHarm.forDevice(device.surface(), device.fill(), evidence), Exchange.of(device.fill(), evidence),
-                prices.map(list -> Cost.of(list, plan, watch.strategy(), horizon, reoperation(outcomes))));
+                prices.map(list -> Cost.of(list, plan, watch.strategy(), course, reoperation(outcomes))));
     }
 
     private static Optional<Band> reoperation(List<RiskFigure> outcomes) {

@@ -36,7 +36,7 @@ public record ScheduleAnswer(
         Schedule schedule = schedules.get(id, "schedule");
         ExamPlan plan = ExamPlan.of(schedule, fill, years);
         return new ScheduleAnswer(schedule.id(), schedule.source(), schedule.status(), schedule.superseded(),
-                plan.densestFrom(from), plan.sparsestFrom(from), plan.text(), ScheduleWords.symptom(schedule),
+                plan.densestFrom(from), plan.sparsestFrom(from), plan.text(), ScheduleWords.symptom(schedule, fill),
                 ExamPlan.DATE_RULE + " " + ExamPlan.RESTART_RULE);
     }
 }

@@ -50,11 +50,16 @@ public final class ScheduleWords {
     }
 
     /** What to do about a new symptom, which no schedule postpones. */
-    public static String symptom(Schedule schedule) {
+    public static String symptom(Schedule schedule, Fill fill) {
+        if (!schedule.covers(fill)) {
+            return (fill == Fill.SALINE ? "A loss of volume or another change is looked at now, with ultrasound where it is unclear."
+                    : "A new symptom is looked into now, with imaging where rupture is suspected.") + " " + schedule.id()
+                    + " is not written for " + fill.key() + ".";
+        }
         String path = schedule.symptomaticAction().isEmpty() || schedule.symptomaticAction().equals("none")
                 ? schedule.id() + " names no path for it."
                 : schedule.id() + ": " + schedule.symptomaticAction() + ".";
-        return "A new symptom is looked into now, with imaging where rupture is suspected, whatever the schedule says. "
-                + path;
+        return "A new symptom is looked into now, with imaging where " + (fill == Fill.SALINE ? "the loss of volume is unclear"
+                : "rupture is suspected") + ", whatever the schedule says. " + path;
     }
 }

@@ -3,6 +3,7 @@ package domefold.followup.shown;
 import domefold.device.Device;
 import domefold.outcome.Band;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -26,7 +27,7 @@ public record RiskFigure(String outcome, int year, Band per100, String unit, Lis
         }
     }
 
-    /** Every outcome published by that year for cohorts comparable to the device, in table order. */
+    /** Every outcome published by that year for cohorts comparable to the device, most asked about first. */
     public static List<RiskFigure> of(Device device, int year, List<OutcomeRow> table) {
         Map<String, List<OutcomeRow>> byOutcomeAndUnit = new LinkedHashMap<>();
         for (OutcomeRow row : table) {
@@ -35,7 +36,9 @@ public record RiskFigure(String outcome, int year, Band per100, String unit, Lis
                 byOutcomeAndUnit.computeIfAbsent(row.outcome() + "|" + row.unit(), key -> new ArrayList<>()).add(row);
             }
         }
-        return byOutcomeAndUnit.values().stream().map(rows -> of(year, withoutSupersededLocks(rows))).toList();
+        return byOutcomeAndUnit.values().stream().map(rows -> of(year, withoutSupersededLocks(rows)))
+                .sorted(Comparator.comparingInt((RiskFigure figure) -> OutcomeWords.rank(figure.outcome()))
+                        .thenComparing(figure -> !figure.unit().equals("patient"))).toList();
     }
 
     private static RiskFigure of(int year, List<OutcomeRow> rows) {

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import domefold.Approved;
 import domefold.device.Device;
 import domefold.device.Fill;
 import domefold.device.Profile;
@@ -90,7 +91,9 @@ class OwnershipTest {
         assertEquals("EUR", cost.currency());
         assertEquals(new Band(500, 800), cost.imaging().orElseThrow());
         assertTrue(cost.confirmation().orElseThrow().low() > 0);
-        assertTrue(cost.beyondData());
+        assertFalse(cost.beyondData());
+        assertEquals(20, cost.horizonYears());
+        assertEquals(10, cost.courseYears());
         assertTrue(cost.revision().isEmpty());
     }
 
@@ -117,5 +120,26 @@ class OwnershipTest {
 
     private static Setting setting(String schedule) {
         return new Setting(Optional.of(schedule), Optional.empty(), Optional.empty(), Optional.empty(), OptionalInt.empty(), Set.of());
+    }
+
+    @Test
+    void theDefaultAccuracyLiesWithinTheSpreadOfThePublishedOnes() {
+        for (Strategy strategy : Strategy.values()) {
+            Ownership gel = own(Fill.GEL, strategy, evidence, Optional.empty());
+            AccuracySpread spread = gel.accuracySpread().orElseThrow();
+            assertEquals(strategy == Strategy.MRI ? 4 : strategy == Strategy.ULTRASOUND ? 3 : 12, spread.pairs());
+            Band used = gel.byYearShown().orElseThrow().over(LifeCourse::needlessOperations);
+            assertTrue(spread.needlessOperations().includes(used.low()) && spread.needlessOperations().includes(used.high()));
+            assertTrue(spread.needlessOperations().low() < used.low());
+        }
+    }
+
+    /** Approved by reading: no bare number past the data, units and years on every figure, both framings. */
+    @Test
+    void theSentencesOfTheFollowUpAreTheApprovedOnes() {
+        PriceList prices = new PriceList("EUR", Map.of(PriceList.Item.ULTRASOUND, 100.0, PriceList.Item.MRI, 500.0));
+        String text = String.join("\n", OwnershipWords.lines(own(Fill.GEL, Strategy.ULTRASOUND_THEN_MRI, evidence, Optional.of(prices))))
+                + "\n\n" + String.join("\n", OwnershipWords.lines(own(Fill.SALINE, Strategy.ULTRASOUND, evidence, Optional.empty()))) + "\n";
+        Approved.check("follow-up-sentences", text);
     }
 }

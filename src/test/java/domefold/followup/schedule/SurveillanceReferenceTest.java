@@ -100,7 +100,7 @@ class SurveillanceReferenceTest {
     @Test
     void aNewSymptomInYearTwoIsImagedNowWhateverTheScheduleSays() {
         assertEquals(0, plan("US-2020", Fill.GEL, 2).examsHigh());
-        String path = ScheduleWords.symptom(schedules.get("US-2020", "here"));
+        String path = ScheduleWords.symptom(schedules.get("US-2020", "here"), Fill.GEL);
         assertTrue(path.contains("now, with imaging"), path);
         assertTrue(path.contains("whatever the schedule says"), path);
         assertTrue(path.contains("MRI at any time if symptomatic"), path);
