@@ -39,9 +39,14 @@ final class Body {
         return bodyMass.possible().includes(bmi(person)) && all(person, Gate::possible) && shape(person);
     }
 
-    /** Possible, and no single reading that would be asked again. */
+    /** Possible, and no single reading that would be asked again; the body mass index may be. */
+    boolean usualReadings(Person person) {
+        return possible(person) && all(person, Gate::usual);
+    }
+
+    /** Possible, and nothing that would be asked again. */
     boolean usual(Person person) {
-        return bodyMass.usual().includes(bmi(person)) && all(person, Gate::usual) && shape(person);
+        return usualReadings(person) && bodyMass.usual().includes(bmi(person));
     }
 
     private boolean all(Person person, Function<Gate, Band> band) {

@@ -1,7 +1,6 @@
 package domefold.practice;
 
 import domefold.evidence.Constants;
-import domefold.patient.HealthQuestion;
 import domefold.patient.Measure;
 import domefold.patient.Ptosis;
 import domefold.patient.Side;
@@ -51,8 +50,7 @@ final class Level {
                 return true;
             }
         }
-        return person.value(Measure.AGE) < constants.value("LIM-02")
-                || person.history().get(HealthQuestion.CHEST_IRRADIATION);
+        return person.value(Measure.AGE) < constants.value("LIM-02");
     }
 
     /** Grade II or III, or grade I with a long lower pole (PTO-08). */

@@ -98,9 +98,9 @@ public final class PatientDraw {
 
     private Person person(int level, Set<Trap> traps, Dice dice) {
         Predicate<Person> belongs = switch (level) {
-            case 1 -> levels::ordinary;
-            case 2 -> person -> levels.difficult(person) && !levels.trapped(person);
-            default -> person -> !levels.trapped(person);
+            case PracticeCase.LOWEST_LEVEL -> levels::ordinary;
+            case 2 -> person -> levels.difficult(person) && !levels.trapped(person) && body.usual(person);
+            default -> person -> !levels.trapped(person) && body.usualReadings(person);
         };
         for (int i = 0; i < MOST_TRIES; i++) {
             Person person = next(dice);
