@@ -2,6 +2,7 @@ package domefold.canvas;
 
 import java.text.Normalizer;
 import java.util.Arrays;
+import java.util.List;
 
 /**
  * A grid of cells, each a code point and a role. Drawing outside is clipped, so no window is too small to draw on.
@@ -77,6 +78,11 @@ public final class Canvas {
     /** Cells the text takes on this canvas; ASCII spells some characters with two. */
     public int width(String text) {
         return TextWidth.of(glyphs.spell(text));
+    }
+
+    /** The text in lines of at most {@code width} cells as they will be drawn here, spelled for this canvas. */
+    public List<String> wrap(String text, int width) {
+        return TextWidth.wrap(glyphs.spell(text), width);
     }
 
     /** Fills a row's cells with one character. */

@@ -66,6 +66,11 @@ public record Columns(List<Heading> names, List<Row> rows) {
         return Math.max(LEAST_WIDTH, (width - gutter(canvas, width) - (count - 1) * GAP) / count);
     }
 
+    /** How many columns of at least that width stand beside the row names; at least one. */
+    public int howManyFit(Canvas canvas, int width, int leastWidth) {
+        return Math.max(1, (width - gutter(canvas, width) + GAP) / (Math.max(1, leastWidth) + GAP));
+    }
+
     /** Draws headings and the rows from {@code offset} on. */
     public void draw(Canvas canvas, int column, int row, int width, int height, int offset) {
         if (width < 1 || height < 1) {

@@ -87,6 +87,15 @@ class DrawingTest {
     }
 
     @Test
+    void asManyColumnsAsFitAreCountedBesideTheRowNames() {
+        Canvas canvas = new Canvas(80, 5, Glyphs.UNICODE);
+        assertEquals(2, columns().howManyFit(canvas, 80, 30));
+        assertEquals(1, columns().howManyFit(canvas, 74, 30));
+        assertEquals(2, columns().howManyFit(canvas, 75, 30));
+        assertEquals(1, columns().howManyFit(canvas, 5, 30));
+    }
+
+    @Test
     void anOutlineAtEqualScale() {
         approve("silhouette", 60, 14, canvas -> {
             List<PointCm> dome = dome(11, 4.2);

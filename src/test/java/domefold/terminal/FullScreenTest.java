@@ -66,6 +66,16 @@ class FullScreenTest {
     }
 
     @Test
+    void ctrlLPaintsTheWindowAnew() throws IOException {
+        try (TmuxSession session = started(80, 24, Map.of())) {
+            session.scribble("\033[2J\033[10;10Ha message of the system");
+            session.await("a message of the system");
+            session.keys("C-l");
+            assertFalse(session.await("Key board 80 x 24").contains("message"));
+        }
+    }
+
+    @Test
     void anEffectIsCarriedOutAndItsOutcomeShown() throws IOException {
         try (TmuxSession session = started(80, 24, Map.of())) {
             session.keys("V");

@@ -195,6 +195,11 @@ public final class TmuxSession implements AutoCloseable {
         return shell.children().findFirst().orElseThrow();
     }
 
+    /** Writes onto the window past the program, as a message of the system would. */
+    public void scribble(String text) throws IOException {
+        Files.writeString(Path.of(tmux("display", "-p", "#{pane_tty}").strip()), text);
+    }
+
     /** Sends a signal by name to the program, for example {@code KILL}. */
     public void signal(String name) throws IOException {
         run(List.of("kill", "-" + name, "" + program().pid()), Map.of());
