@@ -9,7 +9,7 @@ package domefold.shell;
  * about 1e-13 of the length, singular exponents (n above 2) included.
  */
 final class DomeCurve {
-    private static final int LEVELS = 32;
+    private static final int LEVELS = 20;
     private static final int PARTS = 4;
 
     final double a;
@@ -73,9 +73,13 @@ final class DomeCurve {
 
     /** dS/dtau, the speed along the meridian. */
     double speed(double tau) {
-        double c = Math.sin(tau);
-        double across = a * c;
-        double down = steep * Math.pow(c, power) * Math.cos(tau);
+        return speed(a, p, n, Math.sin(tau), Math.cos(tau));
+    }
+
+    /** dS/dt where cos t and sin t are known. */
+    static double speed(double a, double p, double n, double cosT, double sinT) {
+        double across = a * cosT;
+        double down = 2 * p / n * Math.pow(cosT, 2 / n - 1) * sinT;
         return Math.sqrt(across * across + down * down);
     }
 

@@ -18,6 +18,7 @@ import org.apache.commons.math3.special.Beta;
  * @param slackShare share of the dome's area above it
  */
 public record RigidBag(double waterline, double slackShare) {
+    private static final int PANELS = 14;
 
     /** @param fillRatio V / V_full; full or fuller gives no slack */
     public static RigidBag of(double halfWidthCm, double domeCm, double exponent, double fillRatio) {
@@ -35,7 +36,7 @@ public record RigidBag(double waterline, double slackShare) {
 
     private static double waterline(double n, double fillRatio) {
         double missing = Math.max(0, 1 - fillRatio);
-        return new BrentSolver(1e-13, 1e-12).solve(100, eta -> shareAbove(n, eta) - missing, -1, 1);
+        return new BrentSolver(1e-12, 1e-11).solve(100, eta -> shareAbove(n, eta) - missing, fillRatio < 0.5 ? -1 : 0, fillRatio < 0.5 ? 0 : 1);
     }
 
     /** Share of the dome's volume above that height, eta from -1 to 1. */
@@ -49,23 +50,28 @@ public record RigidBag(double waterline, double slackShare) {
      * cos t = cos t_w cos w (t_w where the ring just reaches y) the root at the waterline goes.
      */
     private static double slackShare(double a, double p, double n, double eta) {
-        DomeCurve curve = new DomeCurve(a, p, n);
         if (eta <= 0) {
-            return 1 - slackShare(a, p, n, -eta + 1e-12);
+            return 1 - slackShare(a, p, n, Math.max(-eta, 1e-12));
         }
-        double level = Math.sqrt(1 - eta * eta);
-        double area = 0;
-        for (int panel = 0; panel < 24; panel++) {
-            double to = Math.scalb(Math.PI / 2, -panel);
-            area += GaussLegendre.FIVE.integrate(v -> above(curve, eta, level, Math.PI / 2 - v), to / 2, to);
-        }
-        return area / curve.domeArea;
+        return areaAbove(a, p, n, eta) / (2 * areaAbove(a, p, n, 0));
     }
 
-    private static double above(DomeCurve curve, double eta, double level, double w) {
-        double cos = level * Math.cos(w);
-        double sin = Math.sqrt(1 - cos * cos);
-        double turn = level * Math.sin(w) / sin;
-        return 2 * curve.a * sin * Math.acos(Math.min(1, eta / sin)) * curve.speed(Math.asin(cos)) * turn;
+    private static double areaAbove(double a, double p, double n, double eta) {
+        double level = Math.sqrt(1 - eta * eta);
+        GaussLegendre rule = GaussLegendre.FIVE;
+        double area = 0;
+        for (int panel = 0; panel < PANELS; panel++) {
+            double to = Math.scalb(Math.PI / 2, -panel);
+            double from = panel == PANELS - 1 ? 0 : to / 2;
+            for (int i = 0; i < rule.points(); i++) {
+                double rim = rule.at(i, from, to);
+                double cosT = level * Math.sin(rim);
+                double sinT = Math.sqrt(1 - cosT * cosT);
+                double turn = level * Math.cos(rim) / sinT;
+                area += rule.weight(i, from, to) * 2 * a * sinT * Math.acos(Math.min(1, eta / sinT))
+                        * DomeCurve.speed(a, p, n, cosT, sinT) * turn;
+            }
+        }
+        return area;
     }
 }

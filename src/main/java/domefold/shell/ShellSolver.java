@@ -73,7 +73,7 @@ public final class ShellSolver {
     }
 
     /** Newton on coarse paths, then steps with the last slopes on a fine one. */
-    private static boolean newton(ShellMetric metric, BandPath path, double volumeMl) {
+    static boolean newton(ShellMetric metric, BandPath path, double volumeMl) {
         Guess guess = Guess.of(metric, volumeMl, path.stiffness);
         Slopes slopes = new Slopes(path, volumeMl, guess.parameter(), guess.head());
         path.inSteps(COARSE);
@@ -116,7 +116,8 @@ public final class ShellSolver {
         }
     }
 
-    private static boolean nested(ShellMetric metric, BandPath path, double volumeMl) {
+    /** Head outside, end of the dome inside, both bracketed. */
+    static boolean nested(ShellMetric metric, BandPath path, double volumeMl) {
         double a = metric.curve.a;
         path.inSteps(FINE);
         path.keepNodes();

@@ -112,6 +112,29 @@ class ShellPropertyTest {
         }
     }
 
+    /** Newton and the bracketed search are two ways to one answer; Newton is the usual one. */
+    @Test
+    void theSlowWayAgreesWithTheFastOne() {
+        Random random = new Random(SEED + 3);
+        int slowOnly = 0;
+        for (int i = 0; i < 150; i++) {
+            ShellMetric metric = draw(random);
+            double volume = drawFill(random, metric) * metric.fullVolumeMl();
+            double stiffness = i % 2 == 0 ? Double.POSITIVE_INFINITY : 25;
+            String which = "seed " + (SEED + 3) + ", shell " + i;
+            BandPath slow = new BandPath(metric.curve, stiffness, 24);
+            assertTrue(ShellSolver.nested(metric, slow, volume), which);
+            BandPath fast = new BandPath(metric.curve, stiffness, 24);
+            if (!ShellSolver.newton(metric, fast, volume)) {
+                slowOnly++;
+                continue;
+            }
+            assertEquals(slow.widest, fast.widest, 1e-8, which);
+            assertEquals(slow.headH0, fast.headH0, 1e-6 * (1 + Math.abs(slow.headH0)), which);
+        }
+        assertTrue(slowOnly <= 10, slowOnly + " of 150 needed the slow way, seed " + (SEED + 3));
+    }
+
     @Test
     void aScaledShellIsTheSameShell() {
         ShellMetric one = ShellMetric.of(1, 0.5, 1.6);
