@@ -65,7 +65,7 @@ final class SettledPage {
         for (Map.Entry<String, String> topic : topics.entrySet()) {
             number++;
             boolean done = discussed.contains(topic.getKey());
-            lines.add(new OverlayView.Line(2, number + "  " + (done ? "talked over: " : "open: ") + topic.getValue(), done ? Role.BODY : Role.CAUTION));
+            lines.add(new OverlayView.Line(2, number + ". " + (done ? "talked over: " : "open: ") + topic.getValue(), done ? Role.BODY : Role.CAUTION));
         }
     }
 }
