@@ -46,13 +46,15 @@ final class ConsultDesk {
 
     /** An interview that begins with a case, or with nothing. */
     Interview begin(Optional<Case> from) {
-        return Interview.begin(guide, new Dossier(from.orElseGet(() -> Case.empty("", today())), Choices.NONE));
+        return Interview.begin(guide, new Dossier(from.orElseGet(() ->
+                Case.empty("", today()).withSetting(bench.settings().defaults())), Choices.NONE));
     }
 
     /** Where that journal was left. Answers that are no longer accepted are left out. */
     Interview resume(Journal.Unfinished left) {
         Interview interview = begin(left.start().start().or(() ->
-                Optional.of(Case.empty("", LocalDate.ofInstant(left.start().startedAt(), bench.console().clock().getZone())))));
+                Optional.of(Case.empty("", LocalDate.ofInstant(left.start().startedAt(), bench.console().clock().getZone()))
+                        .withSetting(bench.settings().defaults()))));
         for (Journal.Entry entry : left.entries()) {
             interview = replay(interview, entry);
         }

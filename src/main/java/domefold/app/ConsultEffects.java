@@ -7,6 +7,7 @@ import domefold.screen.ConsultScreen;
 import domefold.screen.Effect;
 import domefold.store.Journal;
 import domefold.store.Journals;
+import domefold.store.Stored;
 import domefold.terminal.Effects;
 import java.io.IOException;
 import java.time.Instant;
@@ -16,11 +17,14 @@ import java.util.Optional;
 final class ConsultEffects implements Effects, AutoCloseable {
     private final Workbench bench;
     private final ConsultDesk desk;
+    private final ConsultSaving saving;
     private Journal journal;
+    private int revision;
 
-    ConsultEffects(Workbench bench, ConsultDesk desk) {
+    ConsultEffects(Workbench bench, ConsultDesk desk, ConsultSaving saving) {
         this.bench = bench;
         this.desk = desk;
+        this.saving = saving;
     }
 
     @Override
@@ -65,24 +69,29 @@ final class ConsultEffects implements Effects, AutoCloseable {
             Journal.Unfinished left = Journals.find(bench.homes().journals(), journalId.get())
                     .orElseThrow(() -> new Refusal("no-journal", journalId.get(), "that consult is no longer there"));
             journal = Journal.resume(left);
-            return ConsultScreen.of(desk.desk(), desk.resume(left));
+            Interview interview = desk.resume(left);
+            revision = saving.revision(interview.dossier().patientCase().code());
+            return ConsultScreen.of(desk.desk(), interview);
         }
         return opened(desk.begin(Optional.empty()), Optional.empty());
     }
 
     /** The screen of a consult that begins with that case, journalled from here on. */
     ConsultScreen opened(Interview interview, Optional<Case> start) throws IOException {
+        revision = 0;
         journal = Journal.begin(bench.homes().journals(), new Journal.Start(now(), false, start, ""));
         return ConsultScreen.of(desk.desk(), interview);
     }
 
     private Effect.Outcome saved(Effect.Save save) throws IOException {
-        String where = new ConsultSaving(bench).save(save.interview(), save.sign(), save.author());
+        Stored stored = save.sign() ? saving.sign(save.interview(), save.author(), revision)
+                : saving.draft(save.interview(), save.author(), revision);
+        revision = save.sign() ? 0 : stored.revision();
         if (save.sign() && journal != null) {
             journal.finish();
             journal = null;
         }
-        return new Effect.Done(save, (save.sign() ? "Signed and saved: " : "Saved as a draft: ") + where);
+        return new Effect.Done(save, (save.sign() ? "Signed and saved: " : "Saved as a draft: ") + stored.file());
     }
 
     @Override

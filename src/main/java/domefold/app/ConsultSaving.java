@@ -1,36 +1,78 @@
 package domefold.app;
 
+import domefold.export.PlanLimits;
 import domefold.interview.Interview;
 import domefold.interview.RecordDraft;
+import domefold.record.CaseCode;
 import domefold.record.ConsultRecord;
 import domefold.record.Versions;
-import domefold.store.AtomicFile;
+import domefold.report.SheetText;
+import domefold.sheet.ClinicalSheet;
 import domefold.store.EvidenceFiles;
+import domefold.store.Journals;
 import domefold.store.PlanJson;
 import domefold.store.ProgramVersion;
 import domefold.store.RecordFile;
+import domefold.store.RecordStore;
+import domefold.store.Stored;
+import domefold.store.Workstation;
 import java.io.IOException;
 import java.time.Instant;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.UUID;
 
-/** Saves a consult. */
+/** Saves a consult as a record, JSON with its readable summary beside it, and offers codes for new ones. */
 final class ConsultSaving {
     private final Workbench bench;
+    private final RecordStore store;
 
     ConsultSaving(Workbench bench) {
         this.bench = bench;
+        this.store = new RecordStore(bench.homes().records(), false, Workstation.here(bench.console().environment()));
     }
 
-    String save(Interview interview, boolean sign, String author) throws IOException {
-        Instant now = bench.console().clock().instant();
-        String planJson = interview.plan().map(plan -> PlanJson.write(plan, ProgramVersion.text())).orElse("{}");
-        Versions versions = new Versions(ProgramVersion.text(), bench.catalogue().name(), bench.catalogue().date(),
-                bench.catalogue().sha256(), bench.catalogue().invented(), "");
-        ConsultRecord draft = RecordDraft.of(interview, false, planJson, versions, author, now, UUID::randomUUID);
-        ConsultRecord record = sign ? draft.signed(author, now) : draft;
-        java.nio.file.Path file = bench.homes().records().resolve(record.id()).resolve("v1.json");
-        AtomicFile.folder(file.getParent());
-        AtomicFile.replace(file, RecordFile.bytes(record));
-        return file.toString();
+    /** A code that no record and no unfinished consult has, with its check digit. */
+    String offeredCode() throws IOException {
+        int year = LocalDate.now(bench.console().clock()).getYear();
+        List<String> taken = new ArrayList<>(store.shelf().ids());
+        Journals.unfinished(bench.homes().journals()).forEach(left -> left.entries().stream()
+                .filter(entry -> entry.question().equals("case")).forEach(entry -> taken.add(entry.text())));
+        return CaseCode.issue(year, CaseCode.nextNumber(year, taken));
+    }
+
+    /** The state of the draft of that case, 0 where there is none. */
+    int revision(String caseCode) throws IOException {
+        return caseCode.isBlank() ? 0 : store.shelf().draft(caseCode).map(Stored::revision).orElse(0);
+    }
+
+    /** Saves a draft over the state it was read from. */
+    Stored draft(Interview interview, String author, int revision) throws IOException {
+        return store.saveDraft(record(interview, author, now()), revision, ConsultSaving::summary);
+    }
+
+    /** Signs: the record is version 1 and never changes. */
+    Stored sign(Interview interview, String author, int revision) throws IOException {
+        Instant now = now();
+        return store.sign(record(interview, author, now), revision, author, now, ConsultSaving::summary);
+    }
+
+    private Instant now() {
+        return bench.console().clock().instant();
+    }
+
+    private ConsultRecord record(Interview interview, String author, Instant now) throws IOException {
+        String engine = ProgramVersion.text();
+        String planJson = interview.plan().map(plan -> PlanJson.write(plan, engine)).orElse("{}");
+        Versions versions = new Versions(engine, bench.catalogue().name(), bench.catalogue().date(),
+                bench.catalogue().sha256(), bench.catalogue().invented(), EvidenceFiles.digest());
+        return RecordDraft.of(interview, false, planJson, versions, author, now, UUID::randomUUID);
+    }
+
+    /** The readable summary that lies beside a record. */
+    static String summary(RecordFile.Loaded loaded) {
+        ConsultRecord record = loaded.record();
+        return SheetText.of(ClinicalSheet.of(record, loaded.sha256(), PlanLimits.of(record.planJson())));
     }
 }

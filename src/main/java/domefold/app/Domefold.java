@@ -6,7 +6,10 @@ import domefold.plan.PlanOptions;
 import domefold.store.CatalogueFile;
 import domefold.store.EvidenceFiles;
 import domefold.store.Homes;
+import domefold.store.Settings;
+import domefold.store.SettingsFile;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import picocli.CommandLine.Command;
@@ -72,21 +75,38 @@ final class Domefold implements Runner {
                 console.folder());
     }
 
+    /** The surgeon's settings; none where there is no file. */
+    private Settings settings(Evidence shipped) throws IOException {
+        Path file = homes().settings();
+        return Files.exists(file) ? SettingsFile.read(file, shipped) : Settings.NONE;
+    }
+
     /** Read afresh by each command: the tables that ship, with the surgeon's own constants in their place. */
-    Evidence evidence() {
-        return EvidenceFiles.shipped();
+    Evidence evidence() throws IOException {
+        Evidence shipped = EvidenceFiles.shipped();
+        return settings(shipped).applied(shipped);
     }
 
-    /** The list in that file, or the one that ships where no file is named. */
+    /** The list in that file, else the one the settings name, else the one that ships. */
     Catalogue catalogue(String file, Evidence evidence) throws IOException {
-        return file == null ? CatalogueFile.invented(evidence.constants())
-                : CatalogueFile.read(console.path(file), evidence.constants());
+        return catalogue(file, evidence, settings(EvidenceFiles.shipped()));
     }
 
-    /** Everything a plan needs, with that device list or the one that ships. */
+    private Catalogue catalogue(String file, Evidence evidence, Settings settings) throws IOException {
+        if (file != null) {
+            return CatalogueFile.read(console.path(file), evidence.constants());
+        }
+        return settings.catalogue().isPresent() ? CatalogueFile.read(settings.catalogue().get(), evidence.constants())
+                : CatalogueFile.invented(evidence.constants());
+    }
+
+    /** Everything a plan needs, with that device list, the one of the settings or the one that ships. */
     Workbench bench(String list) throws IOException {
-        Evidence evidence = evidence();
-        return new Workbench(console, evidence, catalogue(list, evidence), homes(), PlanOptions.DEFAULT);
+        Evidence shipped = EvidenceFiles.shipped();
+        Settings settings = settings(shipped);
+        Evidence evidence = settings.applied(shipped);
+        PlanOptions options = settings.widthSchool().map(PlanOptions.DEFAULT::with).orElse(PlanOptions.DEFAULT);
+        return new Workbench(console, evidence, catalogue(list, evidence, settings), homes(), options, settings);
     }
 
     static final class AnswerConverter implements picocli.CommandLine.ITypeConverter<Answer> {

@@ -1,6 +1,5 @@
 package domefold.app;
 
-import domefold.interview.Interview;
 import domefold.patient.Case;
 import domefold.screen.Screen;
 import domefold.terminal.FullScreen;
@@ -21,19 +20,20 @@ final class FacesHere {
         return new Faces() {
             @Override
             public int start(Workbench bench) throws Exception {
-                ConsultDesk desk = new ConsultDesk(bench, "");
-                try (ConsultEffects effects = new ConsultEffects(bench, desk)) {
+                ConsultSaving saving = new ConsultSaving(bench);
+                ConsultDesk desk = new ConsultDesk(bench, saving.offeredCode());
+                try (ConsultEffects effects = new ConsultEffects(bench, desk, saving)) {
                     return run(bench, desk.start(), effects);
                 }
             }
 
             @Override
             public int consult(Workbench bench, Optional<Path> file, boolean line) throws Exception {
-                ConsultDesk desk = new ConsultDesk(bench, "");
                 Optional<Case> from = file.isEmpty() ? Optional.empty() : Optional.of(bench.readCase(file.get()));
-                try (ConsultEffects effects = new ConsultEffects(bench, desk)) {
-                    Interview interview = desk.begin(from);
-                    return run(bench, effects.opened(interview, from), effects);
+                ConsultSaving saving = new ConsultSaving(bench);
+                ConsultDesk desk = new ConsultDesk(bench, saving.offeredCode());
+                try (ConsultEffects effects = new ConsultEffects(bench, desk, saving)) {
+                    return run(bench, effects.opened(desk.begin(from), from), effects);
                 }
             }
 

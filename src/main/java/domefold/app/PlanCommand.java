@@ -5,6 +5,8 @@ import domefold.plan.Plan;
 import domefold.report.PlanText;
 import domefold.store.PlanJson;
 import domefold.store.ProgramVersion;
+import domefold.store.Stored;
+import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -20,6 +22,9 @@ final class PlanCommand implements Runner {
     @Option(names = "--catalogue", paramLabel = "FILE", description = "The practice's own device list, domefold-catalogue/1.")
     private String list;
 
+    @Option(names = "--save", description = "Saves the case and its plan as a draft record too.")
+    private boolean save;
+
     PlanCommand(Domefold root) {
         this.root = root;
     }
@@ -33,6 +38,11 @@ final class PlanCommand implements Runner {
             root.console().json(PlanJson.write(plan, ProgramVersion.text()));
         } else {
             root.console().text(PlanText.of(plan, bench.catalogue(), ProgramVersion.text()));
+        }
+        if (save) {
+            ConsultSaving saving = new ConsultSaving(bench);
+            Stored saved = saving.draft(new ConsultDesk(bench, "").begin(Optional.of(read)), "", 0);
+            root.console().say("Saved as a draft: " + saved.file());
         }
         return Exit.DONE;
     }

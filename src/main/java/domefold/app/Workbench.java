@@ -9,6 +9,7 @@ import domefold.plan.PlanOptions;
 import domefold.store.CaseFile;
 import domefold.store.CaseRules;
 import domefold.store.Homes;
+import domefold.store.Settings;
 import java.io.IOException;
 import java.nio.file.Path;
 
@@ -19,8 +20,10 @@ import java.nio.file.Path;
  * @param catalogue the device list in use
  * @param homes where records and settings live
  * @param options how a plan is computed
+ * @param settings the surgeon's own values and defaults
  */
-public record Workbench(Console console, Evidence evidence, Catalogue catalogue, Homes homes, PlanOptions options) {
+public record Workbench(Console console, Evidence evidence, Catalogue catalogue, Homes homes, PlanOptions options,
+        Settings settings) {
 
     /**
      * A case file, held against the gates.

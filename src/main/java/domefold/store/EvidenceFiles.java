@@ -43,14 +43,26 @@ public final class EvidenceFiles {
         return new Evidence(Constants.of(constants), tables);
     }
 
+    /** SHA-256 over every shipped constant file and table, in a fixed order, for the record. */
+    public static String digest() {
+        StringBuilder all = new StringBuilder();
+        CONSTANT_FILES.forEach(name -> all.append(name).append('\n').append(text(name)));
+        TABLES.forEach(name -> all.append(name).append('\n').append(text(name)));
+        return Digest.sha256(all.toString().getBytes(StandardCharsets.UTF_8));
+    }
+
     /** One shipped table by name, for those that are not needed at every start. */
     public static Table resource(String name) {
+        return CsvText.read(name, text(name));
+    }
+
+    private static String text(String name) {
         String path = "/shared/evidence/" + name + ".csv";
         try (InputStream in = EvidenceFiles.class.getResourceAsStream(path)) {
             if (in == null) {
                 throw new IllegalStateException("the program was built without " + path);
             }
-            return CsvText.read(name, new String(in.readAllBytes(), StandardCharsets.UTF_8));
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
         } catch (IOException failure) {
             throw new UncheckedIOException(failure);
         }
