@@ -24,6 +24,7 @@ final class FitOf {
     private final CaseRules caseRules;
     private final Constants constants;
     private final double coverShare;
+    private final Optional<RankedSide> ranks;
 
     FitOf(SideContext side, VerdictRule rule, CaseRules caseRules, Constants constants) {
         this.side = side;
@@ -31,6 +32,7 @@ final class FitOf {
         this.caseRules = caseRules;
         this.constants = constants;
         coverShare = constants.value("FLD-ARC-COVER");
+        ranks = side.drawn().map(drawn -> new RankedSide(side.numbers(), drawn, rule, coverShare));
     }
 
     SideFit of(DeviceGeometry geometry, RoutePermission permission, Optional<Candidate.Incision> incision,
@@ -126,8 +128,8 @@ final class FitOf {
         }
         double ml = side.numbers().volumeMl();
         Band band = side.band().get();
-        Shares shares = Shares.of(side, side.drawn().orElseThrow(), geometry, rule, band.low() - ml, band.high() - ml,
-                coverShare);
+        Shares shares = Shares.of(side, ranks.orElseThrow(), side.drawn().orElseThrow().draws, geometry,
+                band.low() - ml, band.high() - ml);
         boolean judged = reasons.stream().noneMatch(
                 reason -> reason.code().equals("reading-missing") || reason.code().equals("fold-not-judged"));
         return judged ? shares : new Shares(shares.notOutside(), 0, Optional.empty());

@@ -27,7 +27,7 @@ final class VerdictRule {
     static final int LOWERING = 1 << 8;
     static final int OUTSIDE = WIDTH_OVER_BASE | VOLUME_FAR_ABOVE | VOLUME_FAR_BELOW | LOWERING_LARGE;
 
-    /** The dust that {@link domefold.engine.Exact} allows, inlined for the loop over the draws. */
+    /** The dust that {@link domefold.engine.Exact} allows, inlined. */
     private static final double DUST = 1e-9;
 
     final double overBaseCm;
