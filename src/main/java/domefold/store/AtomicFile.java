@@ -20,6 +20,7 @@ public final class AtomicFile {
     /** Ending of a file that is being written; one that stays behind was cut off by a crash. */
     static final String UNFINISHED = ".unfinished";
 
+    private static final long STALE_MS = 60_000;
     private static final FileAttribute<?>[] NONE = {};
 
     private AtomicFile() {}
@@ -58,7 +59,8 @@ public final class AtomicFile {
 
     /** Where there are no links: the name is claimed by an exclusive creation, then the whole file moved into place. */
     private static void moveUnderClaim(Path temp, Path target) throws IOException {
-        Path claim = target.resolveSibling(target.getFileName() + ".claim");
+        Path claim = target.resolveSibling("." + target.getFileName() + UNFINISHED);
+        dropStale(claim);
         Files.createFile(claim, ownerOnly(target, "rw-------"));
         try {
             if (Files.exists(target)) {
@@ -66,6 +68,13 @@ public final class AtomicFile {
             }
             Files.move(temp, target, StandardCopyOption.ATOMIC_MOVE);
         } finally {
+            Files.deleteIfExists(claim);
+        }
+    }
+
+    /** A claim lives for a moment; one that is older was left by a crash. */
+    private static void dropStale(Path claim) throws IOException {
+        if (Files.exists(claim) && Files.getLastModifiedTime(claim).toMillis() < System.currentTimeMillis() - STALE_MS) {
             Files.deleteIfExists(claim);
         }
     }

@@ -34,6 +34,9 @@ final class FolderCheck {
         List<String> names = RecordShelf.names(home);
         Set<String> there = new HashSet<>(names);
         for (String name : names) {
+            if (name.startsWith(Claims.NAME)) {
+                continue;
+            }
             if (name.endsWith(AtomicFile.UNFINISHED)) {
                 found("half-written", name, "was cut off while it was being written; nothing was published from it");
             } else if (name.endsWith(".txt")) {
@@ -135,7 +138,7 @@ final class FolderCheck {
     private void missing(Set<String> there) {
         Set<String> named = new HashSet<>();
         for (AuditLine line : lines) {
-            if (!there.contains(line.file()) && !gaveWay(line) && named.add(line.file())) {
+            if (!line.file().isEmpty() && !there.contains(line.file()) && !gaveWay(line) && named.add(line.file())) {
                 boolean version = RecordPlaces.versionOf(Path.of(line.file())).isPresent();
                 found(version ? "missing-version" : "missing-file", line.file(),
                         "was saved (" + line.event() + ", " + line.at() + ") and is not there");

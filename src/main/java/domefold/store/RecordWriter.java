@@ -54,7 +54,7 @@ final class RecordWriter {
                     .text("quantity", change.quantity()).number("shippedValue", change.shippedValue())
                     .number("value", change.value()).text("unit", change.unit()).text("date", change.date().toString())
                     .text("reason", change.reason()));
-            out.raw("plan", record.planJson());
+            out.raw("plan", record.planJson().strip());
         });
     }
 

@@ -91,6 +91,16 @@ class AtomicFileTest {
     }
 
     @Test
+    void withoutHardLinksAClaimThatACrashLeftDoesNotBlockForEver() throws IOException {
+        Path claim = Files.createFile(folder.resolve(".v1.json" + AtomicFile.UNFINISHED));
+        Path file = folder.resolve("v1.json");
+        assertThrows(FileAlreadyExistsException.class, () -> AtomicFile.create(file, new byte[] {1}, NO_LINKS));
+        Files.setLastModifiedTime(claim, java.nio.file.attribute.FileTime.fromMillis(System.currentTimeMillis() - 3_600_000));
+        AtomicFile.create(file, new byte[] {1}, NO_LINKS);
+        assertEquals(List.of("v1.json"), names());
+    }
+
+    @Test
     void foldersAreMadePrivatelyAllTheWayDown() throws IOException {
         Path deep = folder.resolve("a/b/c");
         AtomicFile.folder(deep);
