@@ -13,7 +13,7 @@ final class Session implements Closeable {
     private final Tty tty;
     private final TtyTerminal terminal;
     private final Glass glass;
-    private final HeldErrors errors = new HeldErrors();
+    private final HeldErrors errors;
     private final Map<Terminal.Signal, Terminal.SignalHandler> before = new EnumMap<>(Terminal.Signal.class);
     private boolean restored;
     private volatile boolean takenDown;
@@ -26,6 +26,7 @@ final class Session implements Closeable {
         this.tty = tty;
         this.terminal = TtyTerminal.on(tty.jline());
         this.glass = new Glass(terminal, new Palette(tty.modes().colour(), tty.modes().light()));
+        this.errors = new HeldErrors();
         tty.whenEnded(() -> {
             takenDown = true;
             restore();
