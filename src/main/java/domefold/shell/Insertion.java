@@ -54,16 +54,12 @@ public final class Insertion {
             basis = fit.basis();
         }
         PublishedOpenings.practice(evidence.table("incision"), device, funnel)
-                .filter(band -> low(band, typical) || band.low() > typical)
+                .filter(band -> !band.includes(typical))
                 .ifPresent(band -> notes.add(new Note("opening-against-practice", "common practice, no source, gives "
                         + Figures.cm(band.low()) + " to " + Figures.cm(band.high()) + " cm where the model says "
                         + Figures.of(typical, 1, 1) + " cm")));
-        boolean allowed = RouteRule.check(route, device.fill(), typical, areolaCm, evidence.table("incision"), notes);
+        boolean allowed = RouteRule.check(route, device, typical, areolaCm, evidence, notes);
         return new InsertionBand(low, typical, high, route, funnel && device.fill() == Fill.GEL ? "funnel" : "hand",
                 basis, allowed, notes);
-    }
-
-    private static boolean low(domefold.outcome.Band band, double typical) {
-        return band.high() < typical;
     }
 }

@@ -5,33 +5,10 @@ import domefold.device.Fill;
 import domefold.evidence.Table;
 import domefold.outcome.Band;
 import java.util.Optional;
-import java.util.OptionalDouble;
 
-/** The plain published lengths of an opening, kept beside the model as its check. */
+/** The plain lengths that common practice names for an opening, kept beside the model as its check. */
 public final class PublishedOpenings {
-    private static final double STEP_FROM_ML = 400;
-
     private PublishedOpenings() {}
-
-    /**
-     * Gel by hand through the fold, the rule through the cadaver rows: 2.5 + 0.5 (V - 100) / 100 cm from 100 to 400 mL,
-     * 4.5 cm above 400 to 700 mL, nothing outside.
-     */
-    public static OptionalDouble gelByHandCm(double volumeMl) {
-        if (volumeMl < 100 || volumeMl > 700) {
-            return OptionalDouble.empty();
-        }
-        return OptionalDouble.of(volumeMl <= STEP_FROM_ML ? 2.5 + 0.5 * (volumeMl - 100) / 100 : 4.5);
-    }
-
-    /** The one published mean with a funnel: low and high are one SD either way. */
-    public static Band gelWithFunnelCm(Table incision) {
-        return incision.rows().stream()
-                .filter(row -> row.text("device_help").equals("funnel") && row.text("status").equals("read"))
-                .map(row -> new Band(row.number("incision_cm").orElseThrow() - row.number("sd").orElseThrow(),
-                        row.number("incision_cm").orElseThrow() + row.number("sd").orElseThrow()))
-                .findFirst().orElseThrow();
-    }
 
     /** The range that common practice names through the fold (no source); the last row that fits the device. */
     public static Optional<Band> practice(Table incision, Device device, boolean funnel) {

@@ -3,7 +3,6 @@ package domefold.shell;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import domefold.Check;
 import domefold.outcome.Band;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -58,37 +57,5 @@ class BreastAfterReferenceTest {
         assertEquals(1.9, BreastAfter.gapAfterCm(2.4, 0.7, 0.3), 1e-12);
         assertEquals(13.5, BreastAfter.widthAfterCm(12, 12.5, 2, Rows.CONSTANTS), 1e-12);
         assertEquals(12, BreastAfter.widthAfterCm(12, 10.5, 2, Rows.CONSTANTS), 1e-12);
-    }
-
-    @Check({"C-BUS-01", "C-BUS-02", "C-BUS-03", "C-BUS-04", "C-BUS-05", "C-BUS-06"})
-    @Test
-    void theBustGainIsThePublishedLineInsideItsData() {
-        assertEquals(5.99, BustGain.gainCm(300, Rows.CONSTANTS).orElseThrow(), 0.01);
-        assertEquals(4.04, BustGain.gainCm(200, Rows.CONSTANTS).orElseThrow(), 0.01);
-        assertEquals(7.94, BustGain.gainCm(400, Rows.CONSTANTS).orElseThrow(), 0.01);
-        assertTrue(BustGain.gainCm(120, Rows.CONSTANTS).isEmpty());
-        assertTrue(BustGain.gainCm(500, Rows.CONSTANTS).isEmpty());
-        assertEquals(8.91, BustGain.gainCm(450, Rows.CONSTANTS).orElseThrow(), 0.01);
-        assertTrue(BustGain.gainCm(150, Rows.CONSTANTS).isPresent());
-    }
-
-    @Check({"C-CUP-01", "C-CUP-02"})
-    @Test
-    void cupsAreARangeAndNeverAPromise() {
-        CupSteps cups = CupSteps.of(276, Rows.CONSTANTS);
-        assertEquals(1.38, cups.steps().low(), 0.005);
-        assertEquals(2.76, cups.steps().high(), 0.005);
-        assertEquals(2.0, cups.measured().low(), 0.05);
-        assertEquals(2.0, cups.measured().high(), 0.05);
-        assertTrue(cups.text().contains("1.4") && cups.text().contains("2.8") && cups.text().contains("no cup can be promised"),
-                cups.text());
-    }
-
-    @Check({"C-BVF-01", "C-BVF-02", "C-BVF-03"})
-    @Test
-    void breastVolumeFromRadiiGivesItsWorkedValues() {
-        assertEquals(377.0, BreastVolume.byRadiiMl(4, 9.5, 10, 7, Rows.CONSTANTS), 0.1);
-        assertEquals(197.9, BreastVolume.byRadiiMl(3, 9, 9, 6, Rows.CONSTANTS), 0.1);
-        assertEquals(628.3, BreastVolume.byRadiiMl(5, 10, 11, 8, Rows.CONSTANTS), 0.1);
     }
 }

@@ -25,12 +25,12 @@ class ShellTableReferenceTest {
         ShellMetric metric = ShellMetric.of(number(row, "a"), number(row, "P"), number(row, "n"));
         ShellState state = ShellSolver.atFill(metric, number(row, "f"));
         double a = metric.halfWidthCm();
-        near(number(row, "V"), state.volumeMl(), 1e-6 * number(row, "V"));
-        near(number(row, "H0"), state.apexHeadCm(), 1e-6 * a);
-        near(number(row, "p_base_head"), state.baseHeadCm(), 1e-6 * a);
-        near(number(row, "D_max"), state.widthCm(), 1e-6 * a);
-        near(number(row, "h"), state.heightCm(), 1e-6 * a);
-        near(number(row, "D_contact"), state.contactWidthCm(), 2e-6 * a);
+        near(number(row, "V"), state.volumeMl(), 1e-9 * number(row, "V"));
+        near(number(row, "H0"), state.apexHeadCm(), 5e-8 * a);
+        near(number(row, "p_base_head"), state.baseHeadCm(), 5e-8 * a);
+        near(number(row, "D_max"), state.widthCm(), 5e-8 * a);
+        near(number(row, "h"), state.heightCm(), 5e-8 * a);
+        near(number(row, "D_contact"), state.contactWidthCm(), 5e-8 * a);
         near(number(row, "slack_frac"), state.slackFraction(), 1e-4);
         near(number(row, "band_frac"), state.bandFraction(), 1e-4);
         near(number(row, "crimp"), state.crimp(), 5e-5);
