@@ -31,6 +31,12 @@ public final class AtomicFile {
     }
 
     public static void replace(Path target, byte[] bytes) throws IOException {
+        replaceUnforced(target, bytes);
+        forceFolder(target.toAbsolutePath().getParent());
+    }
+
+    /** Where several files of one folder go together: the folder is still to be forced, once, before it counts. */
+    static void replaceUnforced(Path target, byte[] bytes) throws IOException {
         publish(target, bytes, temp -> Files.move(temp, target, StandardCopyOption.ATOMIC_MOVE));
     }
 
@@ -40,11 +46,17 @@ public final class AtomicFile {
      * @throws FileAlreadyExistsException if something is; it stays as it was
      */
     public static void create(Path target, byte[] bytes) throws IOException {
-        create(target, bytes, Files::createLink);
+        createUnforced(target, bytes, Files::createLink);
+        forceFolder(target.toAbsolutePath().getParent());
+    }
+
+    /** As above, the folder still to be forced. */
+    static void createUnforced(Path target, byte[] bytes) throws IOException {
+        createUnforced(target, bytes, Files::createLink);
     }
 
     /** As above, with the linking to use: some shares have no hard links. */
-    static void create(Path target, byte[] bytes, Linking linking) throws IOException {
+    static void createUnforced(Path target, byte[] bytes, Linking linking) throws IOException {
         if (Files.exists(target)) {
             throw new FileAlreadyExistsException(target.toString());
         }
@@ -92,7 +104,6 @@ public final class AtomicFile {
                 channel.force(true);
             }
             publishing.publish(temp);
-            forceFolder(folder);
         } catch (FileAlreadyExistsException taken) {
             throw taken;
         } catch (IOException failure) {

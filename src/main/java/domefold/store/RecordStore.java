@@ -189,12 +189,12 @@ public final class RecordStore {
     }
 
     private Stored create(ConsultRecord record, String name, String event, Summary summary) throws IOException {
-        Path file = home(record.id()).resolve(name);
         byte[] bytes = RecordFile.bytes(record);
         RecordFile.Loaded loaded = RecordFile.read(bytes, name);
         String text = summary.apply(loaded);
+        Path file = home(record.id()).resolve(name);
         try {
-            AtomicFile.create(file, bytes);
+            AtomicFile.createUnforced(file, bytes);
         } catch (FileAlreadyExistsException taken) {
             throw clash(record, file, bytes, text);
         }
@@ -202,9 +202,11 @@ public final class RecordStore {
         return new Stored(file, loaded);
     }
 
-    /** The JSON is in place and is the truth; the text beside it and the log line follow. */
+    /** The JSON is in place and is the truth; the text beside it, the folder and the log line follow. */
     private void settle(ConsultRecord record, Path file, byte[] bytes, String event, String text) throws IOException {
-        AtomicFile.replace(file.resolveSibling(RecordPlaces.summary(file.getFileName().toString())), text);
+        AtomicFile.replaceUnforced(file.resolveSibling(RecordPlaces.summary(file.getFileName().toString())),
+                text.getBytes(StandardCharsets.UTF_8));
+        AtomicFile.forceFolder(file.getParent());
         log(record.authorship().savedAt(), record.authorship().author(), event, record.id(), file, bytes,
                 Digest.sha256(text.getBytes(StandardCharsets.UTF_8)));
     }
@@ -226,7 +228,7 @@ public final class RecordStore {
             Path kept = file.resolveSibling(RecordPlaces.conflict(file.getFileName().toString(), workstation,
                     record.authorship().savedAt(), number));
             try {
-                AtomicFile.create(kept, bytes);
+                AtomicFile.createUnforced(kept, bytes);
                 settle(record, kept, bytes, "conflict", text);
                 return new Refusal("version-clash", Shown.path(file), "case " + Shown.plain(record.id()) + " was saved from elsewhere"
                         + " meanwhile; what is there stays, and yours is kept beside it as " + kept.getFileName() + "; look at both");

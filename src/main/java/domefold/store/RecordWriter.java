@@ -23,7 +23,6 @@ final class RecordWriter {
     }
 
     static void write(JsonOut out, ConsultRecord record) {
-        JsonText.object(record.planJson(), "the plan");
         new RecordWriter(out).object(record);
     }
 

@@ -49,8 +49,8 @@ class AtomicFileTest {
     void whatIsThereIsNeverOverwrittenByCreating(boolean links) throws IOException {
         Path file = folder.resolve("v1.json");
         AtomicFile.Linking linking = links ? Files::createLink : NO_LINKS;
-        AtomicFile.create(file, new byte[] {1}, linking);
-        assertThrows(FileAlreadyExistsException.class, () -> AtomicFile.create(file, new byte[] {2}, linking));
+        AtomicFile.createUnforced(file, new byte[] {1}, linking);
+        assertThrows(FileAlreadyExistsException.class, () -> AtomicFile.createUnforced(file, new byte[] {2}, linking));
         assertArrayEquals(new byte[] {1}, Files.readAllBytes(file));
         assertEquals("rw-------", PosixFilePermissions.toString(Files.getPosixFilePermissions(file)));
         assertEquals(List.of("v1.json"), names());
@@ -69,7 +69,7 @@ class AtomicFileTest {
                     byte[] bytes = ("writer " + writer).getBytes(java.nio.charset.StandardCharsets.UTF_8);
                     writers.add(() -> {
                         try {
-                            AtomicFile.create(file, bytes, linking);
+                            AtomicFile.createUnforced(file, bytes, linking);
                             return bytes;
                         } catch (FileAlreadyExistsException lost) {
                             return null;
@@ -94,9 +94,9 @@ class AtomicFileTest {
     void withoutHardLinksAClaimThatACrashLeftDoesNotBlockForEver() throws IOException {
         Path claim = Files.createFile(folder.resolve(".v1.json" + AtomicFile.UNFINISHED));
         Path file = folder.resolve("v1.json");
-        assertThrows(FileAlreadyExistsException.class, () -> AtomicFile.create(file, new byte[] {1}, NO_LINKS));
+        assertThrows(FileAlreadyExistsException.class, () -> AtomicFile.createUnforced(file, new byte[] {1}, NO_LINKS));
         Files.setLastModifiedTime(claim, java.nio.file.attribute.FileTime.fromMillis(System.currentTimeMillis() - 3_600_000));
-        AtomicFile.create(file, new byte[] {1}, NO_LINKS);
+        AtomicFile.createUnforced(file, new byte[] {1}, NO_LINKS);
         assertEquals(List.of("v1.json"), names());
     }
 

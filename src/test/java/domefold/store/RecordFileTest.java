@@ -88,12 +88,6 @@ class RecordFileTest {
         assertTrue(refusal.getMessage().contains("domefold-record/2"), refusal.getMessage());
     }
 
-    @Test
-    void aPlanThatIsNoJsonIsNeverSaved() {
-        ConsultRecord broken = ConsultRecord.draft(Samples.ordinary(), "{ \"format\": ", Samples.draft().versions(), "QT", Samples.NOON);
-        assertThrows(Refusal.class, () -> RecordFile.bytes(broken));
-    }
-
     /** Whatever is cut out or exchanged, reading ends in a record or a refusal, never in another failure. */
     @Test
     void aDamagedRecordIsRefusedAndNothingElseHappens() {

@@ -165,6 +165,22 @@ class RecordStoreTest {
         sound();
     }
 
+    /** Read back before it is published: what could not be read again is not written. */
+    @Test
+    void whatCouldNotBeReadAgainIsNeverWritten() throws IOException {
+        ConsultRecord noPlan = ConsultRecord.draft(Samples.ordinary(), "{ \"format\": ", Samples.draft().versions(), "QT", Samples.NOON);
+        refused(() -> store.saveDraft(noPlan, 0, SUMMARY));
+        refused(() -> store.saveDraft(SavingChild.draft("K".repeat(41)), 0, SUMMARY));
+        assertEquals(List.of(), store.shelf().ids().stream().filter(id -> {
+            try {
+                return store.shelf().newest(id).isPresent();
+            } catch (IOException failure) {
+                throw new java.io.UncheckedIOException(failure);
+            }
+        }).toList());
+        sound();
+    }
+
     @Test
     void practiceCasesLiveApartAndAreNeverOrdered() throws IOException {
         RecordStore practice = new RecordStore(home.resolve("practice"), true, new Workstation("desk-1"));
