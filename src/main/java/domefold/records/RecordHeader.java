@@ -21,7 +21,6 @@ import java.util.Optional;
  * @param author who signed or wrote it
  * @param amendments how many versions came after the first
  * @param happened events in the order they were entered
- * @param sha256 digest of the newest version's file
  * @param words everything that may be searched for, in lower case
  */
 public record RecordHeader(
@@ -37,7 +36,6 @@ public record RecordHeader(
         Optional<SideLine> right,
         Optional<ExamDates> exams,
         List<Happening> happened,
-        String sha256,
         String words) {
 
     /** Newest consult first; within a day by code. */
@@ -66,10 +64,9 @@ public record RecordHeader(
      * The header of a case.
      *
      * @param record its newest version
-     * @param sha256 digest of that version's file
      * @param events what happened since
      */
-    public static RecordHeader of(ConsultRecord record, String sha256, List<RecordEvent> events) {
+    public static RecordHeader of(ConsultRecord record, List<RecordEvent> events) {
         List<Happening> happened = events.stream().sorted(Comparator.comparing(RecordEvent::at))
                 .map(event -> new Happening(event.kind(), event.day())).toList();
         Optional<ExamDates> exams = record.followUp().map(plan -> new ExamDates(plan.scheduleId(), plan.issuer(),
@@ -77,20 +74,20 @@ public record RecordHeader(
                 plan.sparsest().stream().map(reminder -> reminder.date()).toList()));
         return of(record.id(), record.version(), record.status(), record.practice(), record.inputs().date(),
                 record.authorship().savedAt(), record.authorship().author(), record.version() - 1,
-                record.left().map(RecordHeader::line), record.right().map(RecordHeader::line), exams, happened, sha256);
+                record.left().map(RecordHeader::line), record.right().map(RecordHeader::line), exams, happened);
     }
 
     /** A header from its parts; the searchable words follow from them. */
     public static RecordHeader of(String id, int version, RecordStatus status, boolean practice, LocalDate day,
             Instant savedAt, String author, int amendments, Optional<SideLine> left, Optional<SideLine> right,
-            Optional<ExamDates> exams, List<Happening> happened, String sha256) {
+            Optional<ExamDates> exams, List<Happening> happened) {
         List<String> words = new ArrayList<>(List.of(id, day.toString(), status.words(), author));
         left.ifPresent(line -> words.add("left " + words(line)));
         right.ifPresent(line -> words.add("right " + words(line)));
         exams.ifPresent(dates -> words.add(dates.scheduleId() + " " + dates.issuer()));
         happened.forEach(one -> words.add(one.kind().key()));
         return new RecordHeader(id, version, status, practice, day, savedAt, author, amendments, left, right, exams, happened,
-                sha256, String.join(" ", words).toLowerCase(Locale.ROOT));
+                String.join(" ", words).toLowerCase(Locale.ROOT));
     }
 
     public Optional<SideLine> side(Side side) {

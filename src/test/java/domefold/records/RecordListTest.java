@@ -84,7 +84,7 @@ class RecordListTest {
     void aHeaderIsTheRecordInBrief() {
         RecordEvent booked = new RecordEvent("K-2041", 1, RecordEvent.Kind.BOOKED, LocalDate.of(2031, 3, 10), "", "desk",
                 Instant.parse("2031-02-01T08:00:00Z"), "{}");
-        RecordHeader header = RecordHeader.of(SampleRecords.signed(), SampleRecords.SHA, List.of(booked));
+        RecordHeader header = RecordHeader.of(SampleRecords.signed(), List.of(booked));
         assertEquals("GEL-M-290", header.left().orElseThrow().deviceId());
         assertEquals("GEL-M-330", header.right().orElseThrow().deviceId());
         assertEquals("booked", header.stands());
@@ -125,7 +125,7 @@ class RecordListTest {
 
     @Test
     void practiceCasesAndErrorsAreNeverDue() {
-        RecordHeader practice = RecordHeader.of(SampleRecords.withStatus(RecordStatus.SIGNED, true), SampleRecords.SHA, List.of());
+        RecordHeader practice = RecordHeader.of(SampleRecords.withStatus(RecordStatus.SIGNED, true), List.of());
         assertEquals(List.of(), DueList.of(List.of(practice), YearMonth.of(2040, 1)));
     }
 
@@ -162,6 +162,6 @@ class RecordListTest {
                 List.of(LocalDate.of(2031, 3, 4), LocalDate.of(2033, 3, 4)), List.of(LocalDate.of(2032, 3, 4)));
         return RecordHeader.of(id, status == RecordStatus.AMENDED ? 2 : 1, status, false, LocalDate.parse(day),
                 Instant.parse("2026-04-01T08:00:00Z"), "Dr A. Ngũgĩ", status == RecordStatus.AMENDED ? 1 : 0, Optional.of(line),
-                Optional.of(line), Optional.of(exams), happened, SampleRecords.SHA);
+                Optional.of(line), Optional.of(exams), happened);
     }
 }
