@@ -4,6 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import domefold.outcome.Band;
+import domefold.outcome.Note;
+import java.util.List;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -57,5 +60,17 @@ class BreastAfterReferenceTest {
         assertEquals(1.9, BreastAfter.gapAfterCm(2.4, 0.7, 0.3), 1e-12);
         assertEquals(13.5, BreastAfter.widthAfterCm(12, 12.5, 2, Rows.CONSTANTS), 1e-12);
         assertEquals(12, BreastAfter.widthAfterCm(12, 10.5, 2, Rows.CONSTANTS), 1e-12);
+    }
+
+    @Test
+    void whatIsSaidBesideItNamesBothViewsAndTheirStatus() {
+        BreastAfter after = BreastAfter.of(250, 13, 3, 11.8, 4.1, 300, Rows.CONSTANTS);
+        List<Note> notes = AfterNotes.of(after, 4.1, OptionalDouble.of(1.9), Rows.CONSTANTS);
+        assertEquals(List.of("after-projection", "after-upper-share", "after-volume", "after-gap"),
+                notes.stream().map(Note::code).toList());
+        assertTrue(notes.get(0).text().contains("2.3 to 3.3 cm") && notes.get(0).text().contains("3.1 cm"), notes.toString());
+        assertTrue(notes.get(1).text().contains("45 %") && notes.get(1).text().contains("62 %"), notes.toString());
+        assertTrue(notes.get(3).text().contains("from memory, unconfirmed"), notes.toString());
+        assertEquals(3, AfterNotes.of(after, 4.1, OptionalDouble.empty(), Rows.CONSTANTS).size());
     }
 }
