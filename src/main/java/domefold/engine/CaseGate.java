@@ -8,7 +8,10 @@ import domefold.patient.Measure;
 import domefold.patient.Readings;
 import domefold.patient.Side;
 
-/** The gate of a whole case, for readers of files: the first reading that can't be taken refuses it, by its field path. */
+/**
+ * The gate of a whole case, for readers of files: the first reading that can't be taken refuses it, by its field path.
+ * Height and weight exchanged are seen first, because each alone looks like another slip.
+ */
 public final class CaseGate {
     private CaseGate() {}
 
@@ -18,6 +21,8 @@ public final class CaseGate {
      * @throws Refusal for the first reading outside its gate, else the first contradiction between readings
      */
     public static void check(Case of, Evidence evidence) {
+        CrossChecks.bodyMass(of.patient(), evidence)
+                .filter(finding -> finding.note().code().equals("height-weight-exchanged")).ifPresent(CaseGate::refuse);
         readings("patient", of.patient(), evidence);
         readings("chest", of.chest(), evidence);
         for (Side side : Side.values()) {
@@ -25,9 +30,13 @@ public final class CaseGate {
         }
         for (Finding finding : CrossChecks.of(of, evidence)) {
             if (finding.refuse()) {
-                throw new Refusal(finding.note().code(), finding.where(), finding.note().text());
+                refuse(finding);
             }
         }
+    }
+
+    private static void refuse(Finding finding) {
+        throw new Refusal(finding.note().code(), finding.where(), finding.note().text());
     }
 
     private static void readings(String where, Readings readings, Evidence evidence) {

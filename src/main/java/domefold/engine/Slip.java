@@ -20,6 +20,17 @@ final class Slip {
 
     /** A question naming the likely slip, if one of the usual slips would make the reading a usual one. */
     static Optional<String> likely(Gate gate, double value) {
+        Optional<String> slip = ofUnit(gate, value);
+        boolean low = gate.measure() == Measure.HEIGHT && Exact.below(value, gate.usual().low())
+                && meant(gate, value * HUNDRED, "").isEmpty();
+        boolean high = gate.measure() == Measure.WEIGHT && Exact.above(value, gate.usual().high());
+        if (!low && !high) {
+            return slip;
+        }
+        return Optional.of(slip.map(question -> question + " Or were").orElse("were") + " height and weight exchanged?");
+    }
+
+    private static Optional<String> ofUnit(Gate gate, double value) {
         String unit = gate.measure().unit();
         if (unit.equals("cm")) {
             return first(gate,
@@ -51,7 +62,6 @@ final class Slip {
                 return slip;
             }
         }
-        // Height and weight share no range, so a weight typed as a height is seen by its size alone.
-        return gate.measure() == Measure.HEIGHT ? Optional.of("were height and weight exchanged?") : Optional.empty();
+        return Optional.empty();
     }
 }
