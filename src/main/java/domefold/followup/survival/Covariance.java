@@ -5,7 +5,7 @@ record Covariance(double var1, double cov, double var2) {
 
     /** Variance of g1 * parameter1 + g2 * parameter2. */
     double of(double g1, double g2) {
-        return g1 * g1 * var1 + 2 * g1 * g2 * cov + g2 * g2 * var2;
+        return Math.max(0, g1 * g1 * var1 + 2 * g1 * g2 * cov + g2 * g2 * var2);
     }
 
     /** The inverse of an information matrix. */

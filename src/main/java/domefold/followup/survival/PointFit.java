@@ -1,6 +1,7 @@
 package domefold.followup.survival;
 
 import domefold.outcome.Band;
+import domefold.outcome.Refusal;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -13,10 +14,10 @@ import java.util.Optional;
  * comes from the points' standard errors and exists only where all have one; points of one cohort are taken as independent
  * for it, which they are not quite.
  *
- * @param covariance of (intercept, slope) on that scale
+ * @param error how sure the line is, where it is weighted
  * @param lastTime last time of the points
  */
-public record PointFit(Weibull curve, Optional<Covariance> covariance, double lastTime, List<Point> points) {
+public record PointFit(Weibull curve, Optional<LineError> error, double lastTime, List<Point> points) {
 
     /** Share failed by a time, 0 to 1, with its 95 % interval where printed. */
     public record Point(double time, double share, Optional<Band> interval) {
@@ -33,11 +34,22 @@ public record PointFit(Weibull curve, Optional<Covariance> covariance, double la
         }
     }
 
+    /** Variance of the line at the weighted mean of x and of its slope, which are uncorrelated. */
+    public record LineError(double meanX, double varianceAtMean, double varianceOfSlope) {
+        double standardErrorAt(double x) {
+            return Math.sqrt(varianceAtMean + (x - meanX) * (x - meanX) * varianceOfSlope);
+        }
+    }
+
     public PointFit {
         points = List.copyOf(points);
     }
 
-    /** The fit, weighted where every point has an interval. */
+    /**
+     * The fit, weighted where every point has an interval.
+     *
+     * @throws Refusal if the points do not fix a curve
+     */
     public static PointFit of(List<Point> points) {
         return of(points, points.stream().allMatch(Point::weighable));
     }
@@ -70,12 +82,12 @@ public record PointFit(Weibull curve, Optional<Covariance> covariance, double la
         }
         double slope = sxy / sxx;
         double intercept = swy / sw - slope * xMean;
-        if (!(slope > 0)) {
-            throw new IllegalArgumentException("the points do not rise with time");
+        double scale = Math.exp(-intercept / slope);
+        if (!(slope > 0 && Double.isFinite(slope) && scale > 0 && Double.isFinite(scale))) {
+            throw new Refusal("no-fit", "points", "these points fix no curve: the share that has failed hardly rises with time");
         }
-        Optional<Covariance> covariance = weighted
-                ? Optional.of(new Covariance(1 / sw + xMean * xMean / sxx, -xMean / sxx, 1 / sxx)) : Optional.empty();
-        return new PointFit(new Weibull(Math.exp(-intercept / slope), slope), covariance,
+        Optional<LineError> error = weighted ? Optional.of(new LineError(xMean, 1 / sw, 1 / sxx)) : Optional.empty();
+        return new PointFit(new Weibull(scale, slope), error,
                 points.stream().map(Point::time).max(Comparator.naturalOrder()).orElseThrow(), points);
     }
 
@@ -88,14 +100,14 @@ public record PointFit(Weibull curve, Optional<Covariance> covariance, double la
     }
 
     public boolean weighted() {
-        return covariance.isPresent();
+        return error.isPresent();
     }
 
     /** The curve at a time, with its interval and whether the data reach so far. */
     public CurveValue at(double time) {
         double share = curve.cumulative(time);
         Optional<Band> interval = share > 0 && share < 1
-                ? covariance.map(c -> LogLog.interval(share, Math.sqrt(c.of(1, Math.log(time))))) : Optional.empty();
+                ? error.map(line -> LogLog.interval(share, line.standardErrorAt(Math.log(time)))) : Optional.empty();
         return new CurveValue(time, share, interval, time > lastTime, lastTime);
     }
 }

@@ -44,6 +44,9 @@ public record WeibullMle(Weibull curve, double logLik, Covariance covariance, in
         WeibullLikelihood likelihood = new WeibullLikelihood(times, unit);
         double[] best = newton(likelihood, search(likelihood, times, unit, failures));
         likelihood.evaluate(best[0], best[1]);
+        if (!Double.isFinite(unit * Math.exp(best[0]))) {
+            throw noFit("these times do not fix a curve: next to nothing failed");
+        }
         long exact = times.stream().filter(Lifetime::isExact).count();
         return new WeibullMle(new Weibull(unit * Math.exp(best[0]), Math.exp(best[1])),
                 likelihood.value() - exact * Math.log(unit),
