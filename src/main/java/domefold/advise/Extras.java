@@ -94,7 +94,7 @@ final class Extras implements CandidateExtras {
         if (volumeMl.isEmpty() || baseCm.isEmpty() || medialCm.isEmpty() || lateralCm.isEmpty()) {
             return Optional.empty();
         }
-        double pinchCm = (medialCm.getAsDouble() + lateralCm.getAsDouble()) / 2;
+        double pinchCm = medialCm.getAsDouble() + lateralCm.getAsDouble();
         return Optional.of(BreastAfter.of(volumeMl.getAsDouble(), baseCm.getAsDouble(), pinchCm, device, evidence.constants())
                 .upperPercentBand());
     }

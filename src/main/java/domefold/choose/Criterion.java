@@ -63,6 +63,11 @@ public enum Criterion {
         return constants.value(id() + "-HIGH");
     }
 
+    /** Differences up to this are not worth a word, constant {@code CRIT-…-EVEN}. */
+    public double evenBelow(Constants constants) {
+        return constants.value(id() + "-EVEN");
+    }
+
     /** The weight where no wish gives one, constant {@code CRIT-…-WEIGHT}. */
     double ownWeight(Constants constants) {
         return constants.value(id() + "-WEIGHT");

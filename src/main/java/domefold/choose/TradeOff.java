@@ -1,6 +1,7 @@
 package domefold.choose;
 
 import domefold.device.Device;
+import domefold.evidence.Constants;
 import domefold.outcome.Figures;
 import java.util.ArrayList;
 import java.util.List;
@@ -22,8 +23,8 @@ public record TradeOff(Device one, Device other, List<String> gains, List<String
         even = List.copyOf(even);
     }
 
-    /** {@code one} against {@code other}, over every criterion known for both. */
-    public static TradeOff between(Profiled one, Profiled other) {
+    /** {@code one} against {@code other}, over every criterion known for both; what is too small to matter is even. */
+    public static TradeOff between(Profiled one, Profiled other, Constants constants) {
         List<String> gains = new ArrayList<>();
         List<String> givesUp = new ArrayList<>();
         List<String> even = new ArrayList<>();
@@ -34,7 +35,7 @@ public record TradeOff(Device one, Device other, List<String> gains, List<String
                 continue;
             }
             double difference = a.getAsDouble() - b.getAsDouble();
-            if (difference == 0) {
+            if (Math.abs(difference) <= criterion.evenBelow(constants)) {
                 even.add(criterion.words());
             } else {
                 boolean better = criterion.moreIsBetter() == difference > 0;

@@ -1,9 +1,11 @@
 package domefold.screen;
 
+import domefold.device.Device;
 import domefold.interview.Choices;
 import domefold.plan.Candidate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** Keys of the devices room. */
 final class DevicesKeys {
@@ -40,8 +42,10 @@ final class DevicesKeys {
                 return Screen.Step.to(screen.withDevices(state.withSort(state.sort().next())));
             case F7:
                 return Screen.Step.to(screen.withDevices(state.withFittingOnly(!state.fittingOnly())));
+            case F8:
+                return Screen.Step.to(screen.withDevices(state.withOverlaid(!state.overlaid())));
             case CHARACTER:
-                return key.isText() && key.codePoint() == ' ' ? pin(screen, rows) : null;
+                return key.isText() ? character(screen, rows, key.codePoint()) : null;
             default:
                 return null;
         }
@@ -55,6 +59,36 @@ final class DevicesKeys {
     private static Screen.Step moved(ConsultScreen screen, List<Candidate> rows, int to) {
         int row = Math.max(0, Math.min(rows.size() - 1, to));
         return Screen.Step.to(screen.withDevices(screen.devices().withCursor(row)));
+    }
+
+    private static Screen.Step character(ConsultScreen screen, List<Candidate> rows, int typed) {
+        return switch (typed) {
+            case ' ' -> pin(screen, rows);
+            case '+' -> turn(screen, rows, 1);
+            case '-' -> turn(screen, rows, -1);
+            case '.' -> turn(screen, rows, 5);
+            case ',' -> turn(screen, rows, -5);
+            case '>' -> turn(screen, rows, 25);
+            case '<' -> turn(screen, rows, -25);
+            default -> null;
+        };
+    }
+
+    /** Turns the fill of the saline device in focus: the one under the cursor, or the first column shown. */
+    private static Screen.Step turn(ConsultScreen screen, List<Candidate> rows, double byMl) {
+        DevicesState state = screen.devices();
+        List<String> pins = screen.interview().dossier().choices().pinned();
+        Optional<Device> focus = state.view() == DevicesState.View.COLUMNS && !pins.isEmpty()
+                ? screen.interview().guide().catalogue().find(pins.get(Math.min(state.firstPinned(), pins.size() - 1)))
+                : rows.isEmpty() ? Optional.empty() : Optional.of(rows.get(Math.min(state.cursor(), rows.size() - 1)).device());
+        if (focus.isEmpty() || focus.get().labelFillMl().isEmpty()) {
+            return Screen.Step.to(screen.saying(List.of("Only a saline device is filled here; this one comes filled."), domefold.canvas.Role.FAINT));
+        }
+        Device device = focus.get();
+        double ml = Math.max(1, state.fillMl(device.id()).orElse(device.nominalMl()) + byMl);
+        String pinned = pins.contains(device.id()) ? "" : " Space pins it, so that it shows.";
+        return Screen.Step.to(screen.withDevices(state.withFill(device.id(), ml))
+                .saying(List.of(device.id() + " at " + domefold.outcome.Numbers.ml(ml) + "." + pinned), domefold.canvas.Role.FAINT));
     }
 
     private static Screen.Step pin(ConsultScreen screen, List<Candidate> rows) {

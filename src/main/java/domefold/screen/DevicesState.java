@@ -1,5 +1,9 @@
 package domefold.screen;
 
+import java.util.HashMap;
+import java.util.Map;
+import java.util.OptionalDouble;
+
 /**
  * How the device list is looked at.
  *
@@ -9,12 +13,20 @@ package domefold.screen;
  * @param view list beside columns, or one of them alone
  * @param columnScroll rows the columns are scrolled
  * @param firstPinned the first pinned device shown, where not all fit beside each other
+ * @param fillsMl saline fills turned away from nominal, by device id
+ * @param overlaid true draws every outline over the one before it
  */
-public record DevicesState(Sort sort, boolean fittingOnly, int cursor, View view, int columnScroll, int firstPinned) {
-    public static final DevicesState FIRST = new DevicesState(Sort.VERDICT, true, 0, View.BOTH, 0, 0);
+public record DevicesState(Sort sort, boolean fittingOnly, int cursor, View view, int columnScroll, int firstPinned,
+        Map<String, Double> fillsMl, boolean overlaid) {
+    public static final DevicesState FIRST = new DevicesState(Sort.WISHES, true, 0, View.BOTH, 0, 0, Map.of(), false);
+
+    public DevicesState {
+        fillsMl = Map.copyOf(fillsMl);
+    }
 
     /** What orders the list. */
     public enum Sort {
+        WISHES("fits first, then by what matters to her"),
         VERDICT("fits first, then nearest the size wished"),
         VOLUME("volume"),
         WIDTH("width"),
@@ -50,26 +62,42 @@ public record DevicesState(Sort sort, boolean fittingOnly, int cursor, View view
     }
 
     DevicesState withSort(Sort next) {
-        return new DevicesState(next, fittingOnly, 0, view, columnScroll, firstPinned);
+        return new DevicesState(next, fittingOnly, 0, view, columnScroll, firstPinned, fillsMl, overlaid);
     }
 
     DevicesState withFittingOnly(boolean only) {
-        return new DevicesState(sort, only, 0, view, columnScroll, firstPinned);
+        return new DevicesState(sort, only, 0, view, columnScroll, firstPinned, fillsMl, overlaid);
     }
 
     DevicesState withCursor(int row) {
-        return new DevicesState(sort, fittingOnly, row, view, columnScroll, firstPinned);
+        return new DevicesState(sort, fittingOnly, row, view, columnScroll, firstPinned, fillsMl, overlaid);
     }
 
     DevicesState withView(View next) {
-        return new DevicesState(sort, fittingOnly, cursor, next, columnScroll, firstPinned);
+        return new DevicesState(sort, fittingOnly, cursor, next, columnScroll, firstPinned, fillsMl, overlaid);
     }
 
     DevicesState withColumnScroll(int rows) {
-        return new DevicesState(sort, fittingOnly, cursor, view, Math.max(0, rows), firstPinned);
+        return new DevicesState(sort, fittingOnly, cursor, view, Math.max(0, rows), firstPinned, fillsMl, overlaid);
     }
 
     DevicesState withFirstPinned(int index) {
-        return new DevicesState(sort, fittingOnly, cursor, view, columnScroll, Math.max(0, index));
+        return new DevicesState(sort, fittingOnly, cursor, view, columnScroll, Math.max(0, index), fillsMl, overlaid);
+    }
+
+    /** The fill a saline device was turned to, empty at nominal. */
+    OptionalDouble fillMl(String deviceId) {
+        Double ml = fillsMl.get(deviceId);
+        return ml == null ? OptionalDouble.empty() : OptionalDouble.of(ml);
+    }
+
+    DevicesState withFill(String deviceId, double ml) {
+        Map<String, Double> changed = new HashMap<>(fillsMl);
+        changed.put(deviceId, ml);
+        return new DevicesState(sort, fittingOnly, cursor, view, columnScroll, firstPinned, changed, overlaid);
+    }
+
+    DevicesState withOverlaid(boolean over) {
+        return new DevicesState(sort, fittingOnly, cursor, view, columnScroll, firstPinned, fillsMl, over);
     }
 }

@@ -4,6 +4,8 @@ import domefold.canvas.Canvas;
 import domefold.canvas.Columns;
 import domefold.canvas.Role;
 import domefold.canvas.TextWidth;
+import domefold.choose.Criterion;
+import domefold.choose.Dominance;
 import domefold.device.Device;
 import domefold.outcome.Figures;
 import domefold.plan.Candidate;
@@ -11,6 +13,7 @@ import domefold.plan.Plan;
 import domefold.plan.Verdict;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** Devices: the list, and the pinned ones side by side. */
 final class DevicesView {
@@ -62,10 +65,13 @@ final class DevicesView {
             List<Candidate> rows, Plan plan) {
         DevicesState state = screen.devices();
         long fits = rows.stream().filter(c -> DeviceRows.both(c) == Verdict.FITS).count();
-        String heading = (state.fittingOnly() ? rows.size() + " of " + plan.candidates().size() + " devices, "
+        String heading = !rows.isEmpty() && DeviceRows.chosen(screen.interview()).dominated()
+                .containsKey(rows.get(Math.min(state.cursor(), rows.size() - 1)).device().id())
+                ? dominated(screen, rows.get(Math.min(state.cursor(), rows.size() - 1))) : (state.fittingOnly() ? rows.size() + " of " + plan.candidates().size() + " devices, "
                 : rows.size() + " devices, ") + fits + " fit both sides; " + state.sort().words();
         canvas.textWithin(column, row, width, heading, Role.FAINT);
         canvas.textWithin(column, row + 1, width, header(width), Role.LABEL);
+        DeviceRows.Chosen chosen = DeviceRows.chosen(screen.interview());
         int room = height - 2;
         int cursor = Math.min(state.cursor(), Math.max(0, rows.size() - 1));
         int from = Math.max(0, Math.min(cursor - room / 2, rows.size() - room));
@@ -74,8 +80,15 @@ final class DevicesView {
                     "Nothing fits or nearly fits. F7 shows every device with what stands against it.", Role.CAUTION);
         }
         for (int i = 0; i < room && from + i < rows.size(); i++) {
-            line(canvas, column, row + 2 + i, width, screen, rows.get(from + i), from + i == cursor);
+            line(canvas, column, row + 2 + i, width, screen, rows.get(from + i), from + i == cursor,
+                    chosen.dominated().containsKey(rows.get(from + i).device().id()));
         }
+    }
+
+    /** By which device the one in focus is dominated, and in what. */
+    private static String dominated(ConsultScreen screen, Candidate candidate) {
+        Dominance.Dominated by = DeviceRows.chosen(screen.interview()).dominated().get(candidate.device().id());
+        return "dominated by " + by.by() + " in " + by.in().stream().map(Criterion::words).collect(Collectors.joining(", "));
     }
 
     private static String header(int width) {
@@ -86,10 +99,10 @@ final class DevicesView {
     }
 
     private static void line(Canvas canvas, int column, int row, int width, ConsultScreen screen, Candidate candidate,
-            boolean focused) {
+            boolean focused, boolean dominated) {
         int pin = screen.interview().dossier().choices().pinned().indexOf(candidate.device().id());
         Device device = candidate.device();
-        Role role = focused ? Role.SELECTED : Role.BODY;
+        Role role = focused ? Role.SELECTED : dominated ? Role.FAINT : Role.BODY;
         Canvas line = new Canvas(width, 1, canvas.glyphs());
         line.fill(0, 0, width, ' ', role);
         line.text(0, 0, focused ? String.valueOf(canvas.glyphs().pointer()) : " ", role);
@@ -124,7 +137,7 @@ final class DevicesView {
         int first = Math.max(0, Math.min(screen.devices().firstPinned(), pinned.size() - fit));
         List<Candidate> shown = pinned.subList(first, Math.min(pinned.size(), first + fit));
         int each = Math.min(WIDEST_COLUMN, (width - LABEL_WIDTH) / shown.size() - COLUMN_GAP);
-        Columns columns = DeviceColumns.of(shown, first, each, height >= ROWS_FOR_PICTURES_FIRST);
+        Columns columns = new DeviceColumns(screen, shown, first, each).of(height >= ROWS_FOR_PICTURES_FIRST);
         int used = Math.min(width, LABEL_WIDTH + (each + COLUMN_GAP) * shown.size());
         int offset = Math.min(screen.devices().columnScroll(), columns.lastOffset(height));
         columns.draw(canvas, column, row, used, height, offset);

@@ -32,6 +32,8 @@ public final class KeysPage {
             new Row("Devices", "F5", "list beside columns, list alone, columns alone"),
             new Row("Devices", "F6", "sorts by the next criterion"),
             new Row("Devices", "F7", "shows devices that fit, or all"),
+            new Row("Devices", "F8", "lays the first pinned outline under the others"),
+            new Row("Devices", "+ -", "turns the saline fill by 1 mL; , . by 5 mL; < > by 25 mL"),
             new Row("Devices", "PgUp PgDn", "scrolls the columns"),
             new Row("Devices", "Left Right", "looks at other pinned devices where the window holds two"),
             new Row("Record", "s, then Enter", "signs the consult and saves it"),

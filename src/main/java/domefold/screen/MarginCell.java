@@ -16,9 +16,13 @@ final class MarginCell {
 
     private MarginCell() {}
 
-    static Cell width(SideFit fit) {
-        return cell(fit.widthMarginCm(), REACH_CM, fit.widthMarginCm().isPresent()
-                ? Numbers.marginCm(fit.widthMarginCm().getAsDouble()) : "no ceiling: a pinch is missing");
+    /** @param wider how much wider than listed the device is at the fill in hand, cm; NaN where it can't be held */
+    static Cell width(SideFit fit, double wider) {
+        if (fit.widthMarginCm().isEmpty() || Double.isNaN(wider)) {
+            return cell(OptionalDouble.empty(), REACH_CM, fit.widthMarginCm().isEmpty() ? "no ceiling: a pinch is missing" : "–");
+        }
+        double margin = fit.widthMarginCm().getAsDouble() - wider;
+        return cell(OptionalDouble.of(margin), REACH_CM, Numbers.marginCm(margin));
     }
 
     static Cell volume(SideFit fit) {

@@ -14,8 +14,8 @@ import domefold.outcome.Band;
  *   upper share: s(u) = 1/2 + (u sqrt(1 - u^2) + asin u) / pi of each half-ellipse whose middle lies u half widths above
  *   the nipple, device and gland weighted by their areas pi D P / 4 and pi W P1 / 4 less that
  * </pre>
- * kappa AFT-COVER-SHARE, c AFT-ATROPHY, lambda_max AFT-POLE-STRETCH: assumed. Lengths cm, volumes mL, pinch the mean of
- * the edge pinches.
+ * kappa AFT-COVER-SHARE, c AFT-ATROPHY, lambda_max AFT-POLE-STRETCH: assumed. Lengths cm, volumes mL, pinch medial plus
+ * lateral, so that half of each double layer covers its edge.
  *
  * @param widthCm breast width after
  * @param projectionBeforeCm projection before, from the breast's volume
