@@ -22,7 +22,7 @@ class ConsultScreensTest {
     }
 
     private static Walk settled() {
-        return after(READINGS).key(Key.Kind.F3).key(Key.character(' ')).key(Key.Kind.DOWN).key(Key.character(' '))
+        return after(READINGS).key(Key.Kind.F3).key(Key.Kind.F6).key(Key.character(' ')).key(Key.Kind.DOWN).key(Key.character(' '))
                 .key(Key.Kind.F3).lines(List.of("dual-plane", "1 2", "target same", "typical", "all but 3"));
     }
 
