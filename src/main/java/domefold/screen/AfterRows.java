@@ -2,6 +2,8 @@ package domefold.screen;
 
 import domefold.canvas.Columns;
 import domefold.canvas.Role;
+import domefold.engine.BustGain;
+import domefold.engine.CupBand;
 import domefold.evidence.Constants;
 import domefold.interview.Interview;
 import domefold.outcome.Numbers;
@@ -11,8 +13,7 @@ import domefold.patient.Readings;
 import domefold.patient.Side;
 import domefold.plan.Candidate;
 import domefold.shell.BreastAfter;
-import domefold.shell.BustGain;
-import domefold.shell.CupSteps;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -31,7 +32,7 @@ final class AfterRows {
         rows.add(Cell.row("  upper pole", shown, c -> Cell.text(upper(c), Role.BODY, width)));
         rows.add(Cell.row("  bust", shown, c -> Cell.text(bust(c, constants), Role.BODY, width)));
         rows.add(Cell.row("  cups", shown, c -> Cell.text(
-                CupSteps.of(c.device().nominalMl(), constants).text(), Role.BODY, width)));
+                CupBand.of(c.device().nominalMl(), constants).words(), Role.BODY, width)));
         return rows;
     }
 
@@ -57,7 +58,7 @@ final class AfterRows {
     }
 
     private static String bust(Candidate candidate, Constants constants) {
-        OptionalDouble gain = BustGain.gainCm(candidate.device().nominalMl(), constants);
+        OptionalDouble gain = BustGain.cm(candidate.device().nominalMl(), constants);
         return gain.isPresent() ? "about " + Numbers.cm(gain.getAsDouble()) + " more around, same device on both sides"
                 : Numbers.ml(candidate.device().nominalMl()) + " is outside the 150 to 450 mL of the published line";
     }
