@@ -72,7 +72,10 @@ class StartingVolumeReferenceTest {
     void outsideTheTableThereIsNoUnflaggedVolume() {
         SideLimits left = Sample.left(Sample.volume(10.0, 2.5, 7.0, 50));
         assertTrue(left.startingVolumeMl().isEmpty());
-        assertTrue(Sample.text(left.notes(), "volume-outside-table").contains("estimate"));
+        // 200 x (10.0 / 10.5)^3 = 172.8 and 400 x (16 / 15)^3 = 485.5, by hand
+        assertTrue(Sample.text(left.notes(), "volume-outside-table").contains("with the adjustments is 172.8 mL"));
+        assertTrue(Sample.text(Sample.left(Sample.volume(16.0, 2.5, 7.0, 50)).notes(), "volume-outside-table")
+                .contains("with the adjustments is 485.5 mL"));
         assertTrue(left.volumeBandMl().isPresent());
     }
 
