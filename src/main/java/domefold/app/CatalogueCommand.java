@@ -12,6 +12,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -19,6 +20,9 @@ import picocli.CommandLine.Parameters;
         footer = {"", "Example: domefold catalogue check our-devices.csv"})
 final class CatalogueCommand implements Runner {
     private final Domefold root;
+
+    @Mixin
+    private As as;
 
     CatalogueCommand(Domefold root) {
         this.root = root;
@@ -30,7 +34,7 @@ final class CatalogueCommand implements Runner {
 
     @Override
     public int run() throws Exception {
-        return list(root, null);
+        return list(root, null, as);
     }
 
     @Command(name = "list", description = {"Every device of the list that ships, or of a file.", ""},
@@ -41,13 +45,16 @@ final class CatalogueCommand implements Runner {
         @Option(names = "--catalogue", paramLabel = "FILE", description = "Another list than the one that ships.")
         private String file;
 
+        @Mixin
+        private As as;
+
         ListCommand(Domefold root) {
             this.root = root;
         }
 
         @Override
         public int run() throws Exception {
-            return list(root, file);
+            return list(root, file, as);
         }
     }
 
@@ -59,6 +66,9 @@ final class CatalogueCommand implements Runner {
         @Parameters(paramLabel = "FILE", description = "The list, domefold-catalogue/1.")
         private String file;
 
+        @Mixin
+        private As as;
+
         CheckCommand(Domefold root) {
             this.root = root;
         }
@@ -67,7 +77,7 @@ final class CatalogueCommand implements Runner {
         public int run() throws Exception {
             CatalogueCheck check = CatalogueCheck.of(CatalogueFile.sheet(root.console().path(file)),
                     root.evidence().constants());
-            if (root.asJson()) {
+            if (as.json()) {
                 root.console().json(AnswerJson.text(findings(file, check)));
             } else {
                 root.console().text(CatalogueText.findings(file, check.devices().size(), check.findings()));
@@ -81,9 +91,9 @@ final class CatalogueCommand implements Runner {
         }
     }
 
-    private static int list(Domefold root, String file) throws Exception {
+    private static int list(Domefold root, String file, As as) throws Exception {
         Catalogue catalogue = root.catalogue(file, root.evidence());
-        if (root.asJson()) {
+        if (as.json()) {
             root.console().json(AnswerJson.text(devices(catalogue)));
         } else {
             root.console().text(CatalogueText.list(catalogue));

@@ -30,10 +30,6 @@ final class Domefold implements Runner {
     @Spec
     private CommandSpec spec;
 
-    @Option(names = "--as", paramLabel = "text|json", scope = ScopeType.INHERIT, defaultValue = "text",
-            converter = AnswerConverter.class, description = "How a result is printed: text (the default) or json.")
-    private Answer as;
-
     @Option(names = "--home", paramLabel = "DIR", scope = ScopeType.INHERIT,
             description = "Where records and settings live; otherwise DOMEFOLD_HOME, otherwise the XDG folders.")
     private String home;
@@ -64,10 +60,6 @@ final class Domefold implements Runner {
 
     Faces faces() {
         return faces;
-    }
-
-    boolean asJson() {
-        return as == Answer.JSON;
     }
 
     Homes homes() {
@@ -107,17 +99,5 @@ final class Domefold implements Runner {
         Evidence evidence = settings.applied(shipped);
         PlanOptions options = settings.widthSchool().map(PlanOptions.DEFAULT::with).orElse(PlanOptions.DEFAULT);
         return new Workbench(console, evidence, catalogue(list, evidence, settings), homes(), options, settings);
-    }
-
-    static final class AnswerConverter implements picocli.CommandLine.ITypeConverter<Answer> {
-        @Override
-        public Answer convert(String typed) {
-            for (Answer answer : Answer.values()) {
-                if (answer.toString().equals(typed)) {
-                    return answer;
-                }
-            }
-            throw new picocli.CommandLine.TypeConversionException("'" + typed + "' is not known; write text or json");
-        }
     }
 }

@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 
 @Command(name = "evidence", description = {"Every constant in use with its source, status and date.", ""},
@@ -18,6 +19,9 @@ final class EvidenceCommand implements Runner {
     @Parameters(paramLabel = "WORDS", arity = "0..*", description = "Only constants that hold every word somewhere.")
     private List<String> words = List.of();
 
+    @Mixin
+    private As as;
+
     EvidenceCommand(Domefold root) {
         this.root = root;
     }
@@ -25,7 +29,7 @@ final class EvidenceCommand implements Runner {
     @Override
     public int run() throws Exception {
         List<Constant> found = EvidenceText.matching(root.evidence().constants(), words);
-        if (root.asJson()) {
+        if (as.json()) {
             Map<String, Object> answer = new LinkedHashMap<>();
             answer.put("format", "domefold-evidence/1");
             answer.put("words", words);

@@ -8,6 +8,7 @@ import domefold.store.ProgramVersion;
 import domefold.store.Stored;
 import java.util.Optional;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -22,8 +23,11 @@ final class PlanCommand implements Runner {
     @Option(names = "--catalogue", paramLabel = "FILE", description = "The practice's own device list, domefold-catalogue/1.")
     private String list;
 
-    @Option(names = "--save", description = "Saves the case and its plan as a draft record too.")
+    @Option(names = "--save", description = "Also saves case and plan as a draft record, and says where on standard error.")
     private boolean save;
+
+    @Mixin
+    private As as;
 
     PlanCommand(Domefold root) {
         this.root = root;
@@ -34,15 +38,15 @@ final class PlanCommand implements Runner {
         Workbench bench = root.bench(list);
         Case read = bench.readCase(root.console().path(file));
         Plan plan = bench.advisor().apply(read);
-        if (root.asJson()) {
-            root.console().json(PlanJson.write(plan, ProgramVersion.text()));
-        } else {
-            root.console().text(PlanText.of(plan, bench.catalogue(), ProgramVersion.text()));
-        }
         if (save) {
             ConsultSaving saving = new ConsultSaving(bench);
             Stored saved = saving.draft(new ConsultDesk(bench, "").begin(Optional.of(read)), "", 0);
-            root.console().say("Saved as a draft: " + saved.file());
+            root.console().say("saved as a draft: " + saved.file());
+        }
+        if (as.json()) {
+            root.console().json(PlanJson.write(plan, ProgramVersion.text()));
+        } else {
+            root.console().text(PlanText.of(plan, bench.catalogue(), ProgramVersion.text()));
         }
         return Exit.DONE;
     }

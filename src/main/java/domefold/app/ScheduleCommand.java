@@ -11,6 +11,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.ITypeConverter;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.TypeConversionException;
@@ -35,6 +36,9 @@ final class ScheduleCommand implements Runner {
     @Option(names = "--years", paramLabel = "N", required = true, description = "How many years to look ahead.")
     private int years;
 
+    @Mixin
+    private As as;
+
     ScheduleCommand(Domefold root) {
         this.root = root;
     }
@@ -45,7 +49,7 @@ final class ScheduleCommand implements Runner {
             throw new WrongUsage("--years is " + years + "; write 1 to " + MOST_YEARS);
         }
         ScheduleAnswer answer = ScheduleAnswer.of(Schedules.of(root.evidence()), id, fill, from, years);
-        if (root.asJson()) {
+        if (as.json()) {
             root.console().json(AnswerJson.text(json(answer)));
         } else {
             root.console().text(ScheduleText.of(answer, fill, from, years));

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 @Command(name = "shape", description = {"A liquid-filled shell lying on a table: the solver alone, for anyone who wants to"
@@ -45,6 +46,9 @@ final class ShapeCommand implements Runner {
         private Double volumeMl;
     }
 
+    @Mixin
+    private As as;
+
     ShapeCommand(Domefold root) {
         this.root = root;
     }
@@ -55,7 +59,7 @@ final class ShapeCommand implements Runner {
         ShapeAnswer answer = amount.fillRatio != null
                 ? ShapeAnswer.atFill(halfWidthCm, domeCm, exponent, amount.fillRatio, stiffness)
                 : ShapeAnswer.atVolume(halfWidthCm, domeCm, exponent, amount.volumeMl, stiffness);
-        if (root.asJson()) {
+        if (as.json()) {
             root.console().json(AnswerJson.text(json(answer)));
         } else {
             root.console().text(ShapeText.of(answer));

@@ -10,6 +10,7 @@ import domefold.store.CsvFile;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 
 @Command(name = "survival", description = {"A Weibull fit to a practice's own or published follow-up.", "",
@@ -22,6 +23,9 @@ final class SurvivalCommand implements Runner {
     @Parameters(paramLabel = "FILE.csv", description = "The table.")
     private String file;
 
+    @Mixin
+    private As as;
+
     SurvivalCommand(Domefold root) {
         this.root = root;
     }
@@ -29,7 +33,7 @@ final class SurvivalCommand implements Runner {
     @Override
     public int run() throws Exception {
         SurvivalAnswer answer = SurvivalTable.answer(CsvFile.read(root.console().path(file), "a follow-up table"));
-        if (root.asJson()) {
+        if (as.json()) {
             root.console().json(AnswerJson.text(json(answer)));
         } else {
             root.console().text(SurvivalText.of(answer));

@@ -99,7 +99,7 @@ class CommandLineTest {
     @ParameterizedTest(name = "{0}")
     @CsvSource(delimiter = '|', value = {
         "catalogue check no-such-list.csv --as json | 3 | no-such-file",
-        "--as=json catalogue check src | 3 | directory",
+        "catalogue check --as=json src | 3 | directory",
         "schedule NOWHERE-1 --fill gel --from 2026-02-28 --years 20 --as json | 3 | unknown-schedule",
         "evidence --as json --loud | 2 | usage"})
     void withJsonTheErrorIsAnObjectOnStandardError(String line, int exit, String code) {
