@@ -8,6 +8,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.Map;
+import java.util.function.Supplier;
 
 /**
  * The world as the commands see it.
@@ -42,6 +43,20 @@ public record Console(OutputStream out, OutputStream err, Map<String, String> en
     /** A JSON answer. */
     void json(String json) {
         write(out, json.getBytes(StandardCharsets.UTF_8));
+    }
+
+    /** Bytes of a file for another program. */
+    void bytes(byte[] content) {
+        write(out, content);
+    }
+
+    /** A result in the form asked for; only that form is made. */
+    void answer(boolean asJson, Supplier<String> text, Supplier<String> json) {
+        if (asJson) {
+            json(json.get());
+        } else {
+            text(text.get());
+        }
     }
 
     /** One sentence on standard error. */
