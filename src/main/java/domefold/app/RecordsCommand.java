@@ -89,7 +89,7 @@ final class RecordsCommand implements Runner {
             if (as.json()) {
                 root.console().bytes(Files.readAllBytes(stored.file()));
             } else {
-                root.console().text(Filing.summary(stored.loaded()));
+                root.console().text(ConsultSaving.summary(stored.loaded()));
             }
             return Exit.DONE;
         }

@@ -30,7 +30,7 @@ class RecordsCommandTest {
     void saveOne() throws IOException {
         ConsultRecord draft = SampleRecords.withStatus(RecordStatus.DRAFT, false);
         RecordStore store = new RecordStore(home.resolve("records"), false, new Workstation("test"));
-        signed = store.sign(draft, 0, "A. Surgeon", Cli.DAY.instant(), Filing::summary);
+        signed = store.sign(draft, 0, "A. Surgeon", Cli.DAY.instant(), ConsultSaving::summary);
     }
 
     private Cli run(String line) {
