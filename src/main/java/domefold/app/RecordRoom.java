@@ -27,7 +27,7 @@ final class RecordRoom {
             Optional<Stored> newest = shelf.newest(id);
             if (newest.isPresent()) {
                 List<RecordEvent> events = shelf.events(id);
-                headers.add(RecordHeader.of(newest.get().record(), newest.get().loaded().sha256(), events));
+                headers.add(RecordHeader.of(newest.get().record(), events));
             }
         }
         return RecordList.of(headers);

@@ -31,7 +31,6 @@ final class RecordsJson {
         json.put("author", header.author());
         json.put("left", header.left().map(RecordsJson::side));
         json.put("right", header.right().map(RecordsJson::side));
-        json.put("sha256", header.sha256());
         return json;
     }
 
