@@ -28,7 +28,8 @@ public record Cost(String currency, int horizonYears, int courseYears, Optional<
         PriceList.Item exchange = plan.fill() == Fill.SALINE ? PriceList.Item.EXCHANGE_SALINE : PriceList.Item.EXCHANGE_GEL;
         Band asked = new Band(plan.examsLow(), plan.examsHigh());
         boolean known = plan.stated() || plan.fill() == Fill.SALINE;
-        return new Cost(prices.currency(), plan.horizonYears(), course.map(GelCourse::horizonYears).orElse(0), known ? times(asked, exams(prices, first, asked)) : Optional.empty(),
+        return new Cost(prices.currency(), plan.horizonYears(), course.map(GelCourse::horizonYears).orElse(0),
+                known ? times(asked, exams(prices, first, asked)) : Optional.empty(),
                 strategy == Strategy.ULTRASOUND_THEN_MRI
                         ? course.flatMap(one -> times(perWoman(one.over(LifeCourse::confirmations)), prices.of(PriceList.Item.MRI)))
                         : Optional.empty(),
