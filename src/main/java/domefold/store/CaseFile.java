@@ -31,7 +31,11 @@ public final class CaseFile {
     public static Case read(byte[] bytes, String name, CaseRules rules) {
         Fields fields = new Fields(JsonText.object(InputFile.utf8(bytes, name), name), name, null);
         Case read = CaseReader.read(fields, rules.schedules(), true);
-        rules.gate().accept(read);
+        try {
+            rules.gate().accept(read);
+        } catch (Refusal gate) {
+            throw new Refusal(gate.code(), gate.where(), name + ", line " + fields.lineOf(gate.where()) + ": " + gate.getMessage());
+        }
         return read;
     }
 

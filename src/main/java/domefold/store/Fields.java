@@ -59,24 +59,21 @@ final class Fields {
         only(List.of(known));
     }
 
-    Collection<String> names() {
-        return object.fields().keySet();
-    }
-
     String source() {
         return object.source();
     }
 
-    String path(String field) {
-        return path + field;
-    }
-
-    String file() {
-        return file;
-    }
-
-    boolean refusesUnknown() {
-        return unknown == null;
+    /** The line of the field at that path, or of the last part of the path that is there. */
+    int lineOf(String dotted) {
+        Json at = object;
+        for (String name : dotted.split("\\.")) {
+            Json inside = at instanceof Json.Obj here ? here.fields().get(name) : null;
+            if (inside == null) {
+                break;
+            }
+            at = inside;
+        }
+        return at.line();
     }
 
     private Optional<Json> value(String field) {

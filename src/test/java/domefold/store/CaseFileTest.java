@@ -215,11 +215,13 @@ class CaseFileTest {
     }
 
     @Test
-    void aReadingThatNoBodyHasIsRefusedByTheGate() {
-        CaseRules gated = new CaseRules(java.util.Set.of(), any -> {
-            throw new Refusal("out-of-range", "left.baseWidthCm", "too wide");
-        });
-        assertThrows(Refusal.class, () -> CaseFile.read(Samples.CASE.getBytes(StandardCharsets.UTF_8), "K.json", gated));
+    void aReadingThatNoBodyHasIsRefusedByTheGateWithItsLine() {
+        domefold.evidence.Evidence evidence = EvidenceFiles.shipped();
+        CaseRules gated = CaseRules.of(evidence, any -> domefold.engine.CaseGate.check(any, evidence));
+        byte[] millimetres = Samples.CASE.replace("12.40", "124").getBytes(StandardCharsets.UTF_8);
+        Refusal refusal = assertThrows(Refusal.class, () -> CaseFile.read(millimetres, "K.json", gated));
+        assertEquals("left.baseWidthCm", refusal.where());
+        assertTrue(refusal.getMessage().startsWith("K.json, line 12: left base width 124 cm"), refusal.getMessage());
     }
 
     @Test

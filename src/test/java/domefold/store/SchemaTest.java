@@ -4,6 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import domefold.advise.Advisor;
+import domefold.plan.PlanOptions;
+import domefold.record.ConsultRecord;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -29,6 +32,20 @@ class SchemaTest {
         CaseRules rules = CaseRules.of(EvidenceFiles.shipped(), any -> {});
         assertEquals(CaseFile.read(file, rules),
                 CaseFile.read(CaseFile.write(CaseFile.read(file, rules)).getBytes(StandardCharsets.UTF_8), "again", rules));
+    }
+
+    /** What the engine really says of each demo case, and the draft that saving it would leave. */
+    @ParameterizedTest
+    @MethodSource("demos")
+    void everyPlanOfADemoCasePassesTheSchemaAndCanBeSaved(Path file) throws IOException {
+        domefold.evidence.Evidence evidence = EvidenceFiles.shipped();
+        domefold.patient.Case of = CaseFile.read(file, CaseRules.FORM_ONLY);
+        PlanOptions few = new PlanOptions(PlanOptions.DEFAULT.widthSchool(), 16, PlanOptions.DEFAULT.seed());
+        String plan = PlanJson.write(new Advisor(CatalogueFile.invented(), evidence, few).apply(of), "0.1.0");
+        assertEquals(List.of(), Schemas.faults("plan-1", plan));
+        byte[] draft = RecordFile.bytes(ConsultRecord.draft(of, plan, Samples.draft().versions(), "QT", Samples.NOON));
+        assertEquals(plan.strip(), RecordFile.read(draft, "draft-1.json").record().planJson());
+        assertEquals(List.of(), Schemas.faults("record-1", new String(draft, StandardCharsets.UTF_8)));
     }
 
     /** What the reader refuses and the schema can say, the schema refuses too. */
