@@ -59,6 +59,10 @@ final class Fields {
         only(List.of(known));
     }
 
+    Collection<String> names() {
+        return object.fields().keySet();
+    }
+
     String source() {
         return object.source();
     }
