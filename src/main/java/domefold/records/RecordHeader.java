@@ -8,7 +8,6 @@ import domefold.record.RecordStatus;
 import domefold.record.Settlement;
 import java.time.Instant;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
@@ -81,13 +80,30 @@ public record RecordHeader(
     public static RecordHeader of(String id, int version, RecordStatus status, boolean practice, LocalDate day,
             Instant savedAt, String author, int amendments, Optional<SideLine> left, Optional<SideLine> right,
             Optional<ExamDates> exams, List<Happening> happened) {
-        List<String> words = new ArrayList<>(List.of(id, day.toString(), status.words(), author));
-        left.ifPresent(line -> words.add("left " + words(line)));
-        right.ifPresent(line -> words.add("right " + words(line)));
-        exams.ifPresent(dates -> words.add(dates.scheduleId() + " " + dates.issuer()));
-        happened.forEach(one -> words.add(one.kind().key()));
+        return of(id, version, status, practice, day, savedAt, author, amendments, left, right, exams, happened,
+                sharedWords(status, author, left, right, exams));
+    }
+
+    /** As above, with the words that it shares with like records made once for all of them. */
+    public static RecordHeader of(String id, int version, RecordStatus status, boolean practice, LocalDate day,
+            Instant savedAt, String author, int amendments, Optional<SideLine> left, Optional<SideLine> right,
+            Optional<ExamDates> exams, List<Happening> happened, String sharedWords) {
+        String words = id.toLowerCase(Locale.ROOT) + ' ' + day + sharedWords;
+        for (Happening one : happened) {
+            words = words + ' ' + one.kind().key();
+        }
         return new RecordHeader(id, version, status, practice, day, savedAt, author, amendments, left, right, exams, happened,
-                String.join(" ", words).toLowerCase(Locale.ROOT));
+                words);
+    }
+
+    /** The searchable words of everything but code, day and events, in lower case. */
+    public static String sharedWords(RecordStatus status, String author, Optional<SideLine> left, Optional<SideLine> right,
+            Optional<ExamDates> exams) {
+        StringBuilder words = new StringBuilder(" ").append(status.words()).append(' ').append(author);
+        left.ifPresent(line -> words.append(" left ").append(words(line)));
+        right.ifPresent(line -> words.append(" right ").append(words(line)));
+        exams.ifPresent(dates -> words.append(' ').append(dates.scheduleId()).append(' ').append(dates.issuer()));
+        return words.toString().toLowerCase(Locale.ROOT);
     }
 
     public Optional<SideLine> side(Side side) {

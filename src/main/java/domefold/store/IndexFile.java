@@ -18,7 +18,8 @@ import java.util.stream.IntStream;
 import java.util.zip.CRC32;
 
 /**
- * The index on disk: a first line that says what state of the folder it was made from, then one line per record. Anything odd
+ * The index on disk: a line with a checksum over the rest, a line that says what state of the folder it was made from and
+ * holds the texts that records share, then one line per record. Anything odd
  * about it reads as "no index", because it can always be made again.
  */
 final class IndexFile {
@@ -48,10 +49,13 @@ final class IndexFile {
         try {
             byte[] bytes = Files.readAllBytes(file);
             int first = lineEnd(bytes, 0);
-            Fields fields = new Fields(JsonText.object(new String(bytes, 0, first, StandardCharsets.UTF_8), "index"), "index",
-                    later -> {});
-            return fields.needText("format").equals(FORMAT) && fields.needNumber("crc32") == crc32(bytes, first)
-                    ? Optional.of(new Read(made(fields), headers(bytes, first))) : Optional.empty();
+            int second = lineEnd(bytes, first);
+            Fields sum = fields(bytes, 0, first);
+            if (!sum.needText("format").equals(FORMAT) || sum.needNumber("crc32") != crc32(bytes, first)) {
+                return Optional.empty();
+            }
+            Fields fields = fields(bytes, first, second);
+            return Optional.of(new Read(made(fields), headers(bytes, second, fields.texts("texts"))));
         } catch (NoSuchFileException none) {
             return Optional.empty();
         } catch (IOException | RuntimeException odd) {
@@ -60,22 +64,38 @@ final class IndexFile {
     }
 
     static void write(Path file, Made made, Collection<RecordHeader> headers) throws IOException {
-        ByteArrayOutputStream lines = new ByteArrayOutputStream(headers.size() * 300 + 1000);
+        ByteArrayOutputStream lines = new ByteArrayOutputStream(headers.size() * 100 + 1000);
+        IndexLine writer = new IndexLine();
         for (RecordHeader header : headers) {
-            lines.writeBytes(IndexLine.bytes(header));
+            lines.writeBytes(writer.bytes(header));
         }
-        byte[] body = lines.toByteArray();
-        JsonOut first = new JsonOut(false);
-        first.object(() -> {
-            first.text("format", FORMAT).number("crc32", crc32(body, 0)).number("folderChanged", made.folderChanged());
-            first.object("audit", () -> new TreeMap<>(made.audit()).forEach(first::number));
-            first.texts("unreadable", made.unreadable());
+        JsonOut second = new JsonOut(false);
+        second.object(() -> {
+            second.number("folderChanged", made.folderChanged());
+            second.object("audit", () -> new TreeMap<>(made.audit()).forEach(second::number));
+            second.texts("unreadable", made.unreadable()).texts("texts", writer.texts());
         });
-        byte[] head = (first.text().strip() + "\n").getBytes(StandardCharsets.UTF_8);
-        byte[] whole = Arrays.copyOf(head, head.length + body.length);
-        System.arraycopy(body, 0, whole, head.length, body.length);
+        byte[] body = joined(line(second), lines.toByteArray());
+        JsonOut first = new JsonOut(false);
+        first.object(() -> first.text("format", FORMAT).number("crc32", crc32(body, 0)));
+        byte[] whole = joined(line(first), body);
         AtomicFile.folder(file.toAbsolutePath().getParent());
         AtomicFile.replace(file, whole);
+    }
+
+    private static byte[] line(JsonOut json) {
+        return (json.text().strip() + "\n").getBytes(StandardCharsets.UTF_8);
+    }
+
+    private static byte[] joined(byte[] head, byte[] body) {
+        byte[] whole = Arrays.copyOf(head, head.length + body.length);
+        System.arraycopy(body, 0, whole, head.length, body.length);
+        return whole;
+    }
+
+    private static Fields fields(byte[] bytes, int from, int to) {
+        String line = new String(bytes, from, to - from, StandardCharsets.UTF_8);
+        return new Fields(JsonText.object(line, "index"), "index", later -> {});
     }
 
     private static Made made(Fields fields) {
@@ -92,7 +112,7 @@ final class IndexFile {
     }
 
     /** In pieces of whole lines, side by side: an index of a hundred thousand lines is opened while somebody waits. */
-    private static List<RecordHeader> headers(byte[] bytes, int from) throws IOException {
+    private static List<RecordHeader> headers(byte[] bytes, int from, List<String> texts) throws IOException {
         List<Integer> cuts = new ArrayList<>(List.of(from));
         for (int piece = 1; piece < PIECES; piece++) {
             int cut = lineEnd(bytes, from + (int) ((long) (bytes.length - from) * piece / PIECES));
@@ -101,7 +121,7 @@ final class IndexFile {
         cuts.add(bytes.length);
         List<List<RecordHeader>> pieces = IntStream.range(0, PIECES).parallel().mapToObj(piece -> {
             try {
-                return new IndexLine().read(bytes, cuts.get(piece), cuts.get(piece + 1));
+                return new IndexLine(texts).read(bytes, cuts.get(piece), cuts.get(piece + 1));
             } catch (IOException damaged) {
                 throw new IllegalStateException(damaged);
             }

@@ -19,17 +19,46 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * One header as a line of the index: a JSON array, days as days since 1970, moments as milliseconds. Short on purpose; the
- * index is a cache and its form may change with any version.
+ * Headers as lines of the index: JSON arrays, days as days since 1970, moments as milliseconds, and what many records share
+ * (an author, a device, a plan of exams) as a number into a list of texts. Short on purpose; the index is a cache and its
+ * form may change with any version.
  */
 final class IndexLine {
     private static final JsonFactory FACTORY = new JsonFactory();
+    /** Stands in no text of ours: the parts of a side or a plan are one value, so that equal ones are read once. */
+    private static final String BETWEEN = "\u001f";
 
+    private final List<String> texts;
+    private final Map<String, Integer> numbers = new HashMap<>();
     private final Map<Long, LocalDate> days = new HashMap<>();
-    private final Map<String, String> texts = new HashMap<>();
+    private final Map<List<Integer>, String> words = new HashMap<>();
+    private final Map<Integer, Optional<RecordHeader.SideLine>> sides = new HashMap<>();
+    private final Map<Integer, Optional<RecordHeader.ExamDates>> plans = new HashMap<>();
 
-    static byte[] bytes(RecordHeader header) throws IOException {
-        ByteArrayOutputStream bytes = new ByteArrayOutputStream(512);
+    /** For writing: the texts gather as lines are written. */
+    IndexLine() {
+        this.texts = new ArrayList<>();
+    }
+
+    /** For reading lines that refer to those texts. */
+    IndexLine(List<String> texts) {
+        this.texts = texts;
+    }
+
+    /** What the lines written so far refer to. */
+    List<String> texts() {
+        return texts;
+    }
+
+    private int number(String text) {
+        return numbers.computeIfAbsent(text, added -> {
+            texts.add(added);
+            return texts.size() - 1;
+        });
+    }
+
+    byte[] bytes(RecordHeader header) throws IOException {
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream(128);
         try (JsonGenerator out = FACTORY.createGenerator(bytes)) {
             out.writeStartArray();
             out.writeString(header.id());
@@ -38,10 +67,10 @@ final class IndexLine {
             out.writeBoolean(header.practice());
             out.writeNumber(header.day().toEpochDay());
             out.writeNumber(header.savedAt().toEpochMilli());
-            out.writeString(header.author());
-            side(out, header.left());
-            side(out, header.right());
-            exams(out, header.exams());
+            out.writeNumber(number(header.author()));
+            out.writeNumber(number(header.left().map(IndexLine::text).orElse("")));
+            out.writeNumber(number(header.right().map(IndexLine::text).orElse("")));
+            out.writeNumber(number(header.exams().map(IndexLine::text).orElse("")));
             out.writeStartArray();
             for (RecordHeader.Happening one : header.happened()) {
                 out.writeNumber(one.kind().ordinal());
@@ -54,36 +83,17 @@ final class IndexLine {
         return bytes.toByteArray();
     }
 
-    private static void side(JsonGenerator out, Optional<RecordHeader.SideLine> side) throws IOException {
-        if (side.isEmpty()) {
-            out.writeNull();
-            return;
-        }
-        out.writeStartArray();
-        out.writeString(side.get().deviceId());
-        out.writeString(side.get().line());
-        out.writeNumber(side.get().fill().ordinal());
-        out.writeNumber(side.get().nominalMl());
-        out.writeNumber(side.get().fillMl());
-        out.writeEndArray();
+    private static String text(RecordHeader.SideLine side) {
+        return String.join(BETWEEN, side.deviceId(), side.line(), Integer.toString(side.fill().ordinal()),
+                Double.toString(side.nominalMl()), Double.toString(side.fillMl()));
     }
 
-    private static void exams(JsonGenerator out, Optional<RecordHeader.ExamDates> exams) throws IOException {
-        if (exams.isEmpty()) {
-            out.writeNull();
-            return;
-        }
-        out.writeStartArray();
-        out.writeString(exams.get().scheduleId());
-        out.writeString(exams.get().issuer());
-        for (List<LocalDate> dates : List.of(exams.get().earliest(), exams.get().latest())) {
-            out.writeStartArray();
-            for (LocalDate date : dates) {
-                out.writeNumber(date.toEpochDay());
-            }
-            out.writeEndArray();
-        }
-        out.writeEndArray();
+    private static String text(RecordHeader.ExamDates exams) {
+        return String.join(BETWEEN, exams.scheduleId(), exams.issuer(), text(exams.earliest()), text(exams.latest()));
+    }
+
+    private static String text(List<LocalDate> dates) {
+        return String.join(" ", dates.stream().map(date -> Long.toString(date.toEpochDay())).toList());
     }
 
     /**
@@ -110,61 +120,52 @@ final class IndexLine {
         boolean practice = in.nextBooleanValue();
         LocalDate day = day(in.nextLongValue(0));
         Instant savedAt = Instant.ofEpochMilli(in.nextLongValue(0));
-        String author = text(in.nextTextValue());
-        Optional<RecordHeader.SideLine> left = side(in);
-        Optional<RecordHeader.SideLine> right = side(in);
-        Optional<RecordHeader.ExamDates> exams = exams(in);
+        int by = in.nextIntValue(-1);
+        int leftOf = in.nextIntValue(-1);
+        int rightOf = in.nextIntValue(-1);
+        int plan = in.nextIntValue(-1);
+        String author = texts.get(by);
+        Optional<RecordHeader.SideLine> left = sides.computeIfAbsent(leftOf, number -> side(texts.get(number)));
+        Optional<RecordHeader.SideLine> right = sides.computeIfAbsent(rightOf, number -> side(texts.get(number)));
+        Optional<RecordHeader.ExamDates> exams = plans.computeIfAbsent(plan, number -> exams(texts.get(number)));
+        String shared = words.computeIfAbsent(List.of(status.ordinal(), by, leftOf, rightOf, plan),
+                numbers -> RecordHeader.sharedWords(status, author, left, right, exams));
         List<RecordHeader.Happening> happened = new ArrayList<>();
         in.nextToken();
         while (in.nextToken() != JsonToken.END_ARRAY) {
             happened.add(new RecordHeader.Happening(RecordEvent.Kind.values()[in.getIntValue()], day(in.nextLongValue(0))));
         }
         in.nextToken();
-        return RecordHeader.of(id, version, status, practice, day, savedAt, author, version - 1, left, right, exams, happened);
+        return RecordHeader.of(id, version, status, practice, day, savedAt, author, version - 1, left, right, exams, happened,
+                shared);
     }
 
-    private Optional<RecordHeader.SideLine> side(JsonParser in) throws IOException {
-        if (in.nextToken() == JsonToken.VALUE_NULL) {
+    private static Optional<RecordHeader.SideLine> side(String text) {
+        if (text.isEmpty()) {
             return Optional.empty();
         }
-        String device = text(in.nextTextValue());
-        String line = text(in.nextTextValue());
-        Fill fill = Fill.values()[in.nextIntValue(0)];
-        in.nextToken();
-        double nominalMl = in.getDoubleValue();
-        in.nextToken();
-        double fillMl = in.getDoubleValue();
-        in.nextToken();
-        return Optional.of(new RecordHeader.SideLine(device, line, fill, nominalMl, fillMl));
+        String[] parts = text.split(BETWEEN, -1);
+        return Optional.of(new RecordHeader.SideLine(parts[0], parts[1], Fill.values()[Integer.parseInt(parts[2])],
+                Double.parseDouble(parts[3]), Double.parseDouble(parts[4])));
     }
 
-    private Optional<RecordHeader.ExamDates> exams(JsonParser in) throws IOException {
-        if (in.nextToken() == JsonToken.VALUE_NULL) {
+    private static Optional<RecordHeader.ExamDates> exams(String text) {
+        if (text.isEmpty()) {
             return Optional.empty();
         }
-        String schedule = text(in.nextTextValue());
-        String issuer = text(in.nextTextValue());
-        List<LocalDate> earliest = dates(in);
-        List<LocalDate> latest = dates(in);
-        in.nextToken();
-        return Optional.of(new RecordHeader.ExamDates(schedule, issuer, earliest, latest));
+        String[] parts = text.split(BETWEEN, -1);
+        return Optional.of(new RecordHeader.ExamDates(parts[0], parts[1], dates(parts[2]), dates(parts[3])));
     }
 
-    private List<LocalDate> dates(JsonParser in) throws IOException {
+    private static List<LocalDate> dates(String text) {
         List<LocalDate> dates = new ArrayList<>();
-        in.nextToken();
-        while (in.nextToken() != JsonToken.END_ARRAY) {
-            dates.add(day(in.getLongValue()));
+        for (String day : text.isEmpty() ? new String[0] : text.split(" ")) {
+            dates.add(LocalDate.ofEpochDay(Long.parseLong(day)));
         }
         return dates;
     }
 
     private LocalDate day(long sinceEpoch) {
         return days.computeIfAbsent(sinceEpoch, LocalDate::ofEpochDay);
-    }
-
-    private String text(String read) {
-        String before = texts.putIfAbsent(read, read);
-        return before == null ? read : before;
     }
 }
