@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import domefold.evidence.Table;
+import domefold.outcome.Band;
 import domefold.outcome.Note;
 import domefold.patient.Route;
 import java.util.ArrayList;
@@ -104,6 +106,18 @@ class InsertionReferenceTest {
         List<Note> untaken = new ArrayList<>();
         assertTrue(RouteRule.check(Route.PERIAREOLAR, Rows.gel(0.345, 300), 4.0, OptionalDouble.empty(), Rows.EVIDENCE, untaken));
         assertTrue(untaken.stream().anyMatch(note -> note.text().contains("2.55")), untaken.toString());
+    }
+
+    /** Rows of incision.csv with status practice: orientation only. */
+    @Test
+    void thePracticeRowsAreReadBySize() {
+        Table table = Rows.EVIDENCE.table("incision");
+        assertEquals(new Band(4, 5), PublishedOpenings.practice(table, Rows.gel(0.345, 300), false).orElseThrow());
+        assertEquals(new Band(4.5, 5.25), PublishedOpenings.practice(table, Rows.gel(0.345, 400), false).orElseThrow());
+        assertEquals(new Band(4.5, 5.25), PublishedOpenings.practice(table, Rows.gel(0.345, 500), false).orElseThrow());
+        assertEquals(new Band(3.5, 3.75), PublishedOpenings.practice(table, Rows.gel(0.345, 400), true).orElseThrow());
+        assertTrue(PublishedOpenings.practice(table, Rows.gel(0.345, 401), true).isEmpty());
+        assertEquals(new Band(2.5, 3.5), PublishedOpenings.practice(table, Rows.saline(0.345, 300), false).orElseThrow());
     }
 
     @Test

@@ -151,6 +151,23 @@ class ShellPhysicsReferenceTest {
         assertEquals(head, state.apexHeadCm(), Math.max(0.2 * head, 0.08));
     }
 
+    /** The corrected equations by a separate code, printed to 0.001: shell M at 1.10 and K = 765. */
+    @Test
+    void stretchAgreesWithASeparateCodeOfTheSameEquations() {
+        ShellState state = ShellSolver.atFill(ShellMetric.of(6.55, 2.45, 1.5), 1.10, 765);
+        assertEquals(12.172, state.widthCm(), 6e-4);
+        assertEquals(3.798, state.heightCm(), 6e-4);
+        assertEquals(0.471, state.apexHeadCm(), 6e-4);
+    }
+
+    @Test
+    void aSlackTopHasNoPressure() {
+        ShellState slack = ShellSolver.atFill(ShellMetric.of(6.55, 2.45, 1.5), 0.9);
+        assertTrue(slack.apexHeadCm() < 0);
+        assertEquals(0, slack.apexPressureHeadCm(), 0);
+        assertEquals(slack.baseHeadCm(), slack.heightCm(), 0);
+    }
+
     @Test
     void aVeryStiffShellIsOneThatDoesNotStretch() {
         ShellMetric metric = ShellMetric.of(6.55, 2.45, 1.5);

@@ -49,6 +49,11 @@ class SilhouetteTest {
         assertEquals(DEVICE.widthCm() / 2, last.yCm(), 1e-9);
         assertEquals(0, last.xCm(), 0);
         assertEquals(DEVICE.projectionCm(), side.points().stream().mapToDouble(Silhouette.Point::xCm).max().orElseThrow(), 1e-6);
+        Silhouette.Point surface = side.points().get(side.points().size() - 2);
+        assertEquals(side.waterlineCm(), surface.yCm(), 1e-12);
+        double u = 2 * surface.yCm() / DEVICE.widthCm();
+        double n = Superellipse.exponentOf(0.66);
+        assertEquals(1, u * u + Math.pow(surface.xCm() / DEVICE.projectionCm(), n), 1e-9);
         assertTrue(side.waterlineCm() > 0 && side.waterlineCm() < DEVICE.widthCm() / 2);
         for (int i = 1; i < side.points().size(); i++) {
             assertTrue(side.points().get(i).yCm() > side.points().get(i - 1).yCm());
