@@ -26,13 +26,13 @@ final class FitOf {
     private final double coverShare;
     private final Optional<RankedSide> ranks;
 
-    FitOf(SideContext side, VerdictRule rule, CaseRules caseRules, Constants constants) {
+    FitOf(SideContext side, VerdictRule rule, CaseRules caseRules, Constants constants, int devices) {
         this.side = side;
         this.rule = rule;
         this.caseRules = caseRules;
         this.constants = constants;
         coverShare = constants.value("FLD-ARC-COVER");
-        ranks = side.drawn().map(drawn -> new RankedSide(side.numbers(), drawn, rule, coverShare));
+        ranks = side.drawn().map(drawn -> new RankedSide(side.numbers(), drawn, rule, coverShare, devices));
     }
 
     SideFit of(DeviceGeometry geometry, RoutePermission permission, Optional<Candidate.Incision> incision,

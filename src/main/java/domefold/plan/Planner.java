@@ -37,7 +37,7 @@ public final class Planner {
             Case of, Catalogue catalogue, Evidence evidence, PlanOptions options, CandidateExtras extras) {
         Constants constants = evidence.constants();
         VerdictRule rule = new VerdictRule(constants, options.widthSchool());
-        ErrorDraws errors = ErrorDraws.of(SideNumbers.VARYING.size(), options.draws(), options.seed());
+        ErrorDraws errors = errors(options);
         CaseRules rules = CaseRules.of(of, evidence);
         SideContext left = LimitsOf.of(of, Side.LEFT, evidence, rule, errors);
         SideContext right = LimitsOf.of(of, Side.RIGHT, evidence, rule, errors);
@@ -47,12 +47,26 @@ public final class Planner {
                 candidates, extras.pairs(of, left.limits(), right.limits(), candidates));
     }
 
+    /** The usual draws, made once: they cost as much as a plan of a few devices. */
+    private static final class Usual {
+        static final ErrorDraws DRAWS = drawn(PlanOptions.DEFAULT);
+    }
+
+    private static ErrorDraws errors(PlanOptions options) {
+        boolean usual = options.draws() == PlanOptions.DEFAULT.draws() && options.seed() == PlanOptions.DEFAULT.seed();
+        return usual ? Usual.DRAWS : drawn(options);
+    }
+
+    private static ErrorDraws drawn(PlanOptions options) {
+        return ErrorDraws.of(SideNumbers.VARYING.size(), options.draws(), options.seed());
+    }
+
     private static List<Candidate> candidates(Catalogue catalogue, SideContext left, SideContext right,
             VerdictRule rule, CaseRules rules, Constants constants, CandidateExtras extras) {
         Case of = rules.of();
         FoldTarget rows = FoldTarget.of(constants);
-        FitOf onLeft = new FitOf(left, rule, rules, constants);
-        FitOf onRight = new FitOf(right, rule, rules, constants);
+        FitOf onLeft = new FitOf(left, rule, rules, constants, catalogue.devices().size());
+        FitOf onRight = new FitOf(right, rule, rules, constants, catalogue.devices().size());
         Set<Surface> offered = of.setting().surfaces();
         List<Candidate> candidates = new ArrayList<>();
         for (Device device : catalogue.devices()) {

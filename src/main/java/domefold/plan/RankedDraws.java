@@ -6,7 +6,7 @@ import java.util.Arrays;
  * Draws of one quantity in rank order, with the set of draws up to each rank. "Which draws are at least x" is then a
  * look-up and "how many pass every test" a few words of bits, instead of a pass over all draws for every device.
  */
-final class RankedDraws {
+final class RankedDraws implements DrawSets {
     private final double[] sorted;
     /** Row r is the set of the r smallest draws, 64 draws to a word. */
     private final long[][] upTo;
@@ -20,7 +20,7 @@ final class RankedDraws {
         int[] order = order(values);
         double[] sorted = new double[values.length];
         long[][] upTo = new long[values.length + 1][];
-        upTo[0] = new long[words(values.length)];
+        upTo[0] = new long[DrawSets.words(values.length)];
         for (int r = 0; r < values.length; r++) {
             sorted[r] = values[order[r]];
             upTo[r + 1] = upTo[r].clone();
@@ -29,12 +29,8 @@ final class RankedDraws {
         return new RankedDraws(sorted, upTo);
     }
 
-    static int words(int draws) {
-        return (draws + Long.SIZE - 1) / Long.SIZE;
-    }
-
-    /** The draws at or below the limit. */
-    long[] atMost(double limit) {
+    @Override
+    public long[] atMost(double limit) {
         int low = 0;
         int high = sorted.length;
         while (low < high) {
@@ -46,11 +42,6 @@ final class RankedDraws {
             }
         }
         return upTo[low];
-    }
-
-    /** The draws strictly below the limit: what is left over are those at or above it. */
-    long[] below(double limit) {
-        return atMost(Math.nextDown(limit));
     }
 
     /**

@@ -1,8 +1,8 @@
 package domefold.plan;
 
 /**
- * The drawn limits of one side in rank order, one set for each variant of the error (see {@link DrawnSide}). A variant
- * that leaves a quantity as it is shares its ranks.
+ * The drawn limits of one side, in rank order where many devices ask, one set for each variant of the error (see
+ * {@link DrawnSide}). A variant that leaves a quantity as it is shares its ranks.
  */
 final class RankedSide {
     /** The dust that {@link domefold.engine.Exact} allows. */
@@ -11,36 +11,37 @@ final class RankedSide {
     private final VerdictRule rule;
     private final int words;
     private final boolean folds;
-    private final RankedDraws base;
-    private final RankedDraws[] widest;
-    private final RankedDraws[] narrowest;
-    private final RankedDraws[] volume;
-    private final RankedDraws[] stretched;
-    private final RankedDraws[] stretchedLessCover;
+    private final DrawSets base;
+    private final DrawSets[] widest;
+    private final DrawSets[] narrowest;
+    private final DrawSets[] volume;
+    private final DrawSets[] stretched;
+    private final DrawSets[] stretchedLessCover;
 
-    RankedSide(SideNumbers side, DrawnSide drawn, VerdictRule rule, double coverShare) {
+    RankedSide(SideNumbers side, DrawnSide drawn, VerdictRule rule, double coverShare, int devices) {
         this.rule = rule;
-        words = RankedDraws.words(drawn.draws);
+        words = DrawSets.words(drawn.draws);
         folds = side.has(SideNumbers.STRETCHED);
         int variants = drawn.baseCm.length;
-        base = RankedDraws.of(drawn.baseCm[0]);
-        widest = new RankedDraws[variants];
-        narrowest = new RankedDraws[variants];
-        volume = new RankedDraws[variants];
-        stretched = new RankedDraws[variants];
-        stretchedLessCover = new RankedDraws[variants];
+        base = DrawSets.of(drawn.baseCm[0], devices);
+        widest = new DrawSets[variants];
+        narrowest = new DrawSets[variants];
+        volume = new DrawSets[variants];
+        stretched = new DrawSets[variants];
+        stretchedLessCover = new DrawSets[variants];
         double cover = side.has(SideNumbers.FOLD_PINCH) ? coverShare : 0;
         for (int v = 0; v < variants; v++) {
             boolean sameWidth = v > 0 && drawn.ceilingCm[v] == drawn.ceilingCm[0];
-            widest[v] = sameWidth ? widest[0] : RankedDraws.of(widest(drawn, v));
-            narrowest[v] = sameWidth ? narrowest[0] : RankedDraws.of(drawn.ceilingCm[v]);
-            volume[v] = v > 0 && drawn.volumeMl[v] == drawn.volumeMl[0] ? volume[0] : RankedDraws.of(drawn.volumeMl[v]);
+            widest[v] = sameWidth ? widest[0] : DrawSets.of(widest(drawn, v), devices);
+            narrowest[v] = sameWidth ? narrowest[0] : DrawSets.of(drawn.ceilingCm[v], devices);
+            volume[v] = v > 0 && drawn.volumeMl[v] == drawn.volumeMl[0] ? volume[0]
+                    : DrawSets.of(drawn.volumeMl[v], devices);
             if (folds) {
                 boolean sameFold = v > 0 && drawn.stretchedCm[v] == drawn.stretchedCm[0];
-                stretched[v] = sameFold ? stretched[0] : RankedDraws.of(drawn.stretchedCm[v]);
+                stretched[v] = sameFold ? stretched[0] : DrawSets.of(drawn.stretchedCm[v], devices);
                 boolean sameCover = sameFold && drawn.foldPinchCm[v] == drawn.foldPinchCm[0];
                 stretchedLessCover[v] = sameCover ? stretchedLessCover[0] : cover == 0 ? stretched[v]
-                        : RankedDraws.of(lessCover(drawn.stretchedCm[v], drawn.foldPinchCm[v], cover));
+                        : DrawSets.of(lessCover(drawn.stretchedCm[v], drawn.foldPinchCm[v], cover), devices);
             }
         }
     }

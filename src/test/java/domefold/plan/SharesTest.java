@@ -32,7 +32,8 @@ class SharesTest {
                     : round % 5 == 0 ? side.without(Measure.FOLD_PINCH) : side;
             Case of = Sample.with(side);
             SideContext context = LimitsOf.of(of, Side.LEFT, Sample.SHIPPED, rule, errors);
-            RankedSide ranks = new RankedSide(context.numbers(), context.drawn().orElseThrow(), rule, 0.5);
+            RankedSide ranks = new RankedSide(context.numbers(), context.drawn().orElseThrow(), rule, 0.5,
+                    round % 2 == 0 ? 1 : DrawSets.WORTH_RANKING);
             for (int i = 0; i < 20; i++) {
                 double ml = 150 + 450 * dice.nextDouble();
                 double width = 9 + 6 * dice.nextDouble();
