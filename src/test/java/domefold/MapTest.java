@@ -31,7 +31,7 @@ class MapTest {
 
     @ArchTest
     static final ArchRule facesTouchNothing = noClasses().that().resideInAnyPackage("domefold.canvas..",
-                    "domefold.screen..", "domefold.report..").should().dependOnClassesThat()
+                    "domefold.screen..", "domefold.line..", "domefold.report..").should().dependOnClassesThat()
             .resideInAnyPackage("java.io..", "java.nio..", "com.googlecode.lanterna..", "org.jline..",
                     "com.fasterxml..", "domefold.store..", "domefold.terminal..", "domefold.app..")
             .because("screens are values; the shell does what they ask for");

@@ -1,6 +1,7 @@
 package domefold.app;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.Charset;
@@ -20,15 +21,23 @@ import java.util.function.Supplier;
  * @param clock the day and time
  * @param terminal whether both ends are a terminal
  * @param encoding what a reader of text output expects; JSON is UTF-8 always
+ * @param in standard input, read by the line face alone and only where there is no terminal to edit a line on
  */
 public record Console(OutputStream out, OutputStream err, Map<String, String> environment, Path folder, Clock clock,
-        boolean terminal, Charset encoding) {
+        boolean terminal, Charset encoding, InputStream in) {
+
+    /** Nothing on standard input. */
+    Console(OutputStream out, OutputStream err, Map<String, String> environment, Path folder, Clock clock, boolean terminal,
+            Charset encoding) {
+        this(out, err, environment, folder, clock, terminal, encoding, InputStream.nullInputStream());
+    }
 
     /** This process's own. */
     static Console ofProcess() {
         return new Console(new java.io.FileOutputStream(java.io.FileDescriptor.out),
                 new java.io.FileOutputStream(java.io.FileDescriptor.err), System.getenv(), Path.of(""),
-                Clock.systemDefaultZone(), TerminalCheck.isThere(), encodingOf(System.getProperty("native.encoding")));
+                Clock.systemDefaultZone(), TerminalCheck.isThere(), encodingOf(System.getProperty("native.encoding")),
+                new java.io.FileInputStream(java.io.FileDescriptor.in));
     }
 
     private static Charset encodingOf(String name) {

@@ -77,6 +77,11 @@ final class ConsultDesk {
 
     /** The start screen with what was left unfinished. */
     StartScreen start() throws IOException {
+        return StartScreen.of(desk(), left());
+    }
+
+    /** What was left unfinished and is not open elsewhere, the latest first. */
+    List<StartScreen.Left> left() throws IOException {
         List<StartScreen.Left> left = new ArrayList<>();
         for (Journal.Unfinished one : Journals.unfinished(bench.homes().journals())) {
             if (!one.inUse() && !one.start().practice() && !one.entries().isEmpty()) {
@@ -84,7 +89,7 @@ final class ConsultDesk {
                         MOMENT.format(one.lastAt().atZone(bench.console().clock().getZone()))));
             }
         }
-        return StartScreen.of(desk(), left);
+        return left;
     }
 
     private static String code(Journal.Unfinished left) {

@@ -20,6 +20,8 @@ final class ConsultEffects implements Effects, AutoCloseable {
     private final ConsultSaving saving;
     private Journal journal;
     private int revision;
+    private boolean answered;
+    private int unsaved = Exit.DONE;
 
     ConsultEffects(Workbench bench, ConsultDesk desk, ConsultSaving saving) {
         this.bench = bench;
@@ -46,14 +48,17 @@ final class ConsultEffects implements Effects, AutoCloseable {
             }
             return new Effect.Done(effect, "");
         } catch (Refusal refused) {
+            unsaved = effect instanceof Effect.Save ? Exit.REFUSED : unsaved;
             return new Effect.Failed(effect, refused.getMessage());
         } catch (IOException failure) {
+            unsaved = effect instanceof Effect.Save ? Exit.WORLD_FAILED : unsaved;
             return new Effect.Failed(effect, failure.getMessage());
         }
     }
 
     private Effect.Outcome journalled(Effect.Journal line) throws IOException {
         if (journal != null) {
+            answered = true;
             journal.append(new Journal.Entry(now(), line.what(), line.questionId(), line.typed()));
         }
         return new Effect.Done(line, "");
@@ -69,6 +74,7 @@ final class ConsultEffects implements Effects, AutoCloseable {
             Journal.Unfinished left = Journals.find(bench.homes().journals(), journalId.get())
                     .orElseThrow(() -> new Refusal("no-journal", journalId.get(), "that consult is no longer there"));
             journal = Journal.resume(left);
+            answered = true;
             Interview interview = desk.resume(left);
             revision = saving.revision(interview.dossier().patientCase().code());
             return ConsultScreen.of(desk.desk(), interview);
@@ -79,6 +85,7 @@ final class ConsultEffects implements Effects, AutoCloseable {
     /** The screen of a consult that begins with that case, journalled from here on. */
     ConsultScreen opened(Interview interview, Optional<Case> start) throws IOException {
         revision = 0;
+        answered = false;
         journal = Journal.begin(bench.homes().journals(), new Journal.Start(now(), false, start, ""));
         return ConsultScreen.of(desk.desk(), interview);
     }
@@ -87,6 +94,7 @@ final class ConsultEffects implements Effects, AutoCloseable {
         Stored stored = save.sign() ? saving.sign(save.interview(), save.author(), revision)
                 : saving.draft(save.interview(), save.author(), revision);
         revision = save.sign() ? 0 : stored.revision();
+        unsaved = Exit.DONE;
         if (save.sign() && journal != null) {
             journal.finish();
             journal = null;
@@ -94,10 +102,25 @@ final class ConsultEffects implements Effects, AutoCloseable {
         return new Effect.Done(save, (save.sign() ? "Signed and saved: " : "Saved as a draft: ") + stored.file());
     }
 
+    /** How a run ends whose last saving failed; a script has to learn of it. */
+    int unsaved() {
+        return unsaved;
+    }
+
+    /** True while answers stand in a journal that the next start will offer. */
+    boolean offeredAgain() {
+        return journal != null && answered;
+    }
+
+    /** A journal without an answer is not worth offering again. */
     @Override
     public void close() throws IOException {
         if (journal != null) {
-            journal.close();
+            if (answered) {
+                journal.close();
+            } else {
+                journal.finish();
+            }
             journal = null;
         }
     }

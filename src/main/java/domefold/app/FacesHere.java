@@ -1,13 +1,17 @@
 package domefold.app;
 
+import domefold.line.LineConsult;
 import domefold.patient.Case;
+import domefold.screen.ConsultScreen;
 import domefold.screen.Screen;
+import domefold.screen.StartScreen;
 import domefold.terminal.FullScreen;
 import domefold.terminal.NoTerminal;
 import domefold.terminal.TerminalModes;
 import domefold.terminal.Tty;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.OptionalLong;
@@ -20,6 +24,9 @@ final class FacesHere {
         return new Faces() {
             @Override
             public int start(Workbench bench) throws Exception {
+                if (lineByLine(bench, false)) {
+                    return consult(bench, Optional.empty(), true);
+                }
                 ConsultSaving saving = new ConsultSaving(bench);
                 ConsultDesk desk = new ConsultDesk(bench, saving.offeredCode());
                 try (ConsultEffects effects = new ConsultEffects(bench, desk, saving)) {
@@ -33,7 +40,11 @@ final class FacesHere {
                 ConsultSaving saving = new ConsultSaving(bench);
                 ConsultDesk desk = new ConsultDesk(bench, saving.offeredCode());
                 try (ConsultEffects effects = new ConsultEffects(bench, desk, saving)) {
-                    return run(bench, effects.opened(desk.begin(from), from), effects);
+                    List<StartScreen.Left> left = desk.left();
+                    ConsultScreen first = effects.opened(desk.begin(from), from);
+                    return lineByLine(bench, line)
+                            ? LineFace.run(bench.console(), LineConsult.of(first.desk(), first.interview(), left), effects)
+                            : run(bench, first, effects);
                 }
             }
 
@@ -47,6 +58,11 @@ final class FacesHere {
                 throw new WrongUsage("the records shell is not in this build yet; name one of its commands");
             }
         };
+    }
+
+    /** Asked for, or nothing can be painted here. */
+    private static boolean lineByLine(Workbench bench, boolean asked) {
+        return asked || !bench.console().terminal() || !TerminalModes.detect(bench.console().environment()).fullScreen();
     }
 
     private static int run(Workbench bench, Screen first, ConsultEffects effects) throws IOException {

@@ -4,17 +4,17 @@ import domefold.canvas.TextWidth;
 import java.util.List;
 
 /** Text built line by line, never wider than 80 columns where words allow it. */
-final class Page {
-    static final int COLUMNS = 80;
+public final class Page {
+    public static final int COLUMNS = 80;
     private final StringBuilder out = new StringBuilder();
 
     /** A line as it is, blanks at its end removed. */
-    Page line(String text) {
+    public Page line(String text) {
         out.append(text.stripTrailing()).append('\n');
         return this;
     }
 
-    Page blank() {
+    public Page blank() {
         if (!out.isEmpty()) {
             out.append('\n');
         }
@@ -22,7 +22,7 @@ final class Page {
     }
 
     /** A heading, a blank line before it. */
-    Page heading(String text) {
+    public Page heading(String text) {
         return blank().line(text);
     }
 
@@ -33,12 +33,12 @@ final class Page {
     }
 
     /** Wrapped text, every line indented. */
-    Page paragraph(int indent, String text) {
+    public Page paragraph(int indent, String text) {
         return hanging(" ".repeat(indent), text);
     }
 
     /** Wrapped text after a first-line prefix; the following lines stand under its end. */
-    Page hanging(String prefix, String text) {
+    public Page hanging(String prefix, String text) {
         int width = TextWidth.of(prefix);
         String lead = prefix;
         for (String line : TextWidth.wrap(text, COLUMNS - width)) {
@@ -49,7 +49,7 @@ final class Page {
     }
 
     /** Cells in columns: a positive width aligns left, a negative one right; one blank between, none is cut. */
-    Page row(int[] widths, List<String> cells) {
+    public Page row(int[] widths, List<String> cells) {
         StringBuilder line = new StringBuilder();
         for (int i = 0; i < widths.length; i++) {
             String cell = i < cells.size() ? cells.get(i) : "";
@@ -59,7 +59,8 @@ final class Page {
         return line(line.toString());
     }
 
-    String text() {
+    /** Everything written so far. */
+    public String text() {
         return out.toString();
     }
 }

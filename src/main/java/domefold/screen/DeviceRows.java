@@ -19,10 +19,11 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** The devices of a plan as the list shows them: which, and in what order. */
-final class DeviceRows {
+public final class DeviceRows {
     private DeviceRows() {}
 
-    static List<Candidate> of(Interview interview, DevicesState state) {
+    /** The rows in their order; none before there is a plan. */
+    public static List<Candidate> of(Interview interview, DevicesState state) {
         Optional<Plan> plan = interview.plan();
         if (plan.isEmpty()) {
             return List.of();
@@ -35,7 +36,7 @@ final class DeviceRows {
     }
 
     /** The stricter of both sides' verdicts. */
-    static Verdict both(Candidate candidate) {
+    public static Verdict both(Candidate candidate) {
         return candidate.left().verdict().and(candidate.right().verdict());
     }
 

@@ -61,11 +61,11 @@ public record DevicesState(Sort sort, boolean fittingOnly, int cursor, View view
         }
     }
 
-    DevicesState withSort(Sort next) {
+    public DevicesState withSort(Sort next) {
         return new DevicesState(next, fittingOnly, 0, view, columnScroll, firstPinned, fillsMl, overlaid);
     }
 
-    DevicesState withFittingOnly(boolean only) {
+    public DevicesState withFittingOnly(boolean only) {
         return new DevicesState(sort, only, 0, view, columnScroll, firstPinned, fillsMl, overlaid);
     }
 

@@ -8,10 +8,10 @@ import domefold.plan.SideLimits;
 import java.util.OptionalDouble;
 
 /** The fold in one sentence. */
-final class FoldWords {
+public final class FoldWords {
     private FoldWords() {}
 
-    static String of(SideLimits limits, Case patientCase, Side side) {
+    public static String of(SideLimits limits, Case patientCase, Side side) {
         OptionalDouble now = patientCase.side(side).readings().value(Measure.NIPPLE_TO_FOLD_STRETCHED);
         if (limits.foldTargetCm().isEmpty()) {
             return "no target yet";

@@ -17,8 +17,13 @@ import java.util.Map;
 import java.util.Optional;
 
 /** One page that could be read aloud in theatre: LEFT and RIGHT in full words, then what was and was not discussed. */
-final class SettledPage {
+public final class SettledPage {
     private SettledPage() {}
+
+    /** The page as lines of text, two blanks before what belongs to the line above. */
+    public static List<String> texts(Interview interview) {
+        return lines(interview).stream().map(line -> " ".repeat(line.indent()) + line.text()).toList();
+    }
 
     static List<OverlayView.Line> lines(Interview interview) {
         List<OverlayView.Line> lines = new ArrayList<>();

@@ -1,0 +1,345 @@
+package domefold.line;
+
+import domefold.interview.Exchange;
+import domefold.interview.Interview;
+import domefold.interview.Reply;
+import domefold.interview.Room;
+import domefold.outcome.Refusal;
+import domefold.report.Page;
+import domefold.screen.ConsultScreen;
+import domefold.screen.Desk;
+import domefold.screen.Effect;
+import domefold.screen.StartScreen;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * A consult line by line, as a value: a typed line gives the next one, the text to print and what the shell should do.
+ *
+ * @param desk what does not change
+ * @param interview how far the consult has come
+ * @param left consults that were not finished, offered until the first answer
+ * @param listing the device list as last printed
+ * @param cautioned cautions said already, each of which is said once
+ * @param read the answers whose summary was printed last; only that can be signed
+ */
+public record LineConsult(Desk desk, Interview interview, List<StartScreen.Left> left, Listing listing,
+        Set<String> cautioned, Optional<List<Exchange>> read) {
+    private static final int LONGEST_LINE = 1000;
+    private static final int LONGEST_COMMAND_IN_FREE_WORDS = 2;
+
+    public LineConsult {
+        left = List.copyOf(left);
+        cautioned = java.util.Collections.unmodifiableSet(new LinkedHashSet<>(cautioned));
+    }
+
+    /** A consult before its first line. */
+    public static LineConsult of(Desk desk, Interview interview, List<StartScreen.Left> left) {
+        return new LineConsult(desk, interview, left, Listing.NONE, Set.of(), Optional.empty());
+    }
+
+    /** What is printed first: the sentences about program and list, what was left unfinished, the first question. */
+    public Turn open() {
+        Page page = new Page();
+        page.line("Domefold, consult line by line.");
+        RecordInWords.banners(page, desk);
+        page.paragraph(0, "LEFT and RIGHT are the patient's own. `help` explains a question and lists the words.");
+        if (!left.isEmpty()) {
+            page.blank().line("Not finished; `continue 1` goes on with the first, an answer begins a new one:");
+            for (int i = 0; i < left.size(); i++) {
+                StartScreen.Left one = left.get(i);
+                page.hanging((i + 1) + ". ", (one.code().isBlank() ? "no code yet" : one.code()) + ", "
+                        + one.answers() + (one.answers() == 1 ? " answer" : " answers") + ", last " + one.when());
+            }
+        }
+        return asked(page, Effect.NOTHING, interview, null);
+    }
+
+    /** Understands a line. Never throws for what a person types or a script holds. */
+    public Turn say(String line) {
+        if (line.length() > LONGEST_LINE) {
+            return stays("That line is longer than " + LONGEST_LINE + " characters; it was left out.");
+        }
+        if (line.codePoints().anyMatch(c -> c == 0xfffd || Character.isISOControl(c) && c != '\t')) {
+            return stays("That line holds characters that cannot be read; it was left out.");
+        }
+        String text = line.replace('\t', ' ').strip();
+        Optional<SteeringWord> word = SteeringWord.leading(text);
+        boolean freeWords = interview.current().filter(q -> q.id().equals("reason")).isPresent();
+        if (word.isPresent() && !(freeWords && text.split("\\s+").length > LONGEST_COMMAND_IN_FREE_WORDS)) {
+            return steered(word.get(), text.substring(word.get().word().length()).strip());
+        }
+        if (interview.current().filter(q -> q.id().equals("pins")).isPresent() && text.matches("\\d{1,4}([\\s,;]+\\d{1,4})*")) {
+            return pinned(SteeringWord.PIN, text, false);
+        }
+        return heard(interview.say(text), text);
+    }
+
+    private Turn steered(SteeringWord word, String rest) {
+        return switch (word) {
+            case LIMITS -> stays(LimitsInWords.whole(interview));
+            case WHY -> stays(WhyInWords.of(interview, rest));
+            case DEVICES -> devices(rest.toLowerCase(Locale.ROOT));
+            case SORT -> Listing.sortNamed(rest).map(sort -> listed(Listing.first(interview, sort, listing.all())))
+                    .orElseGet(() -> stays("The devices can be ordered by: " + String.join(", ", Listing.sortWords()) + "."));
+            case PIN, DROP -> pinned(word, rest, true);
+            case COMPARE -> stays(SideBySide.of(interview));
+            case RECORD -> recordRead("");
+            case SIGN -> signed(rest);
+            case DRAFT -> new Turn(this, "Saving.\n", new Effect.Save(interview, false, rest));
+            case CONTINUE -> continued(rest);
+            default -> new Turn(this, "", Effect.QUIT);
+        };
+    }
+
+    private Turn devices(String rest) {
+        return switch (rest) {
+            case "" -> listed(Listing.first(interview, listing.sort(), false));
+            case "all" -> listed(Listing.first(interview, listing.sort(), true));
+            case "more" -> listed(listing.more(interview));
+            default -> stays("`devices`, `devices more` or `devices all`; `sort width` orders them.");
+        };
+    }
+
+    private Turn listed(Listing.Printed printed) {
+        LineConsult next = new LineConsult(desk, interview, left, printed.listing(), cautioned, read);
+        return next.stays(printed.text());
+    }
+
+    /** The pins changed; the floor stays where it was, so that the next can be pinned at once. */
+    private Turn pinned(SteeringWord word, String rest, boolean stay) {
+        List<String> pins;
+        Interview answered;
+        try {
+            Pins now = new Pins(interview, listing);
+            pins = word == SteeringWord.PIN ? now.adding(rest) : now.dropping(rest);
+            answered = interview.answer("pins", pins.isEmpty() ? "-" : String.join(" ", pins));
+        } catch (Refusal refusal) {
+            return stays(sentence(refusal.getMessage()));
+        }
+        boolean hadFloor = interview.current().filter(q -> q.id().equals("pins")).isPresent();
+        Interview next = stay && hadFloor ? answered.go("pins").interview() : answered;
+        Page page = new Page().paragraph(0, pins.isEmpty() ? "No device is pinned now." : "Pinned: " + QuestionInWords.pins(pins) + ".");
+        return with(next).asked(page, journal(answered), next, interview.room());
+    }
+
+    private Turn continued(String rest) {
+        if (!interview.exchanges().isEmpty() || left.isEmpty()) {
+            return stays(left.isEmpty() ? "No consult was left unfinished."
+                    : "This consult has begun; `quit`, and continue the other at the next start.");
+        }
+        String number = rest.isEmpty() ? "1" : rest;
+        if (!number.matches("\\d{1,4}") || Integer.parseInt(number) < 1 || Integer.parseInt(number) > left.size()) {
+            return stays("Unfinished consults are numbered 1 to " + left.size() + ".");
+        }
+        return new Turn(this, "", new Effect.Open(Optional.of(left.get(Integer.parseInt(number) - 1).journalId())));
+    }
+
+    private Turn signed(String author) {
+        if (!interview.complete()) {
+            return stays("Signing needs every required answer, among them a device on each side; `draft` saves what there is.");
+        }
+        if (!interview.plan().map(plan -> plan.blocked().isEmpty()).orElse(false)) {
+            return stays("A blocked case is not signed off; `draft` keeps it with its working.");
+        }
+        if (author.isEmpty()) {
+            return stays("Who signs? For example `sign kb`.");
+        }
+        if (!read.equals(Optional.of(interview.exchanges()))) {
+            return recordRead("This is what would be signed; `sign " + author + "` again signs it.");
+        }
+        return new Turn(this, "Saving.\n", new Effect.Save(interview, true, author));
+    }
+
+    private Turn recordRead(String after) {
+        Page page = new Page().paragraph(0, RecordInWords.of(desk, interview).stripTrailing());
+        if (!after.isEmpty()) {
+            page.blank().paragraph(0, after);
+        }
+        return readNow().asked(page, Effect.NOTHING, interview, interview.room());
+    }
+
+    private LineConsult readNow() {
+        return new LineConsult(desk, interview, left, listing, cautioned, Optional.of(interview.exchanges()));
+    }
+
+    private Turn heard(Reply reply, String text) {
+        Page page = new Page();
+        switch (reply.kind()) {
+            case HELP:
+                return stays(help(reply));
+            case SUMMARY:
+                page.line(reply.lines().isEmpty() ? "Nothing is answered yet." : "Answers so far");
+                reply.lines().forEach(line -> page.hanging("  ", QuestionInWords.flat(line)));
+                return stays(page.text());
+            case REFUSED, WHY:
+                return stays(String.join("\n", reply.lines()));
+            case MOVED:
+                return moved(reply);
+            case UNDONE:
+                reply.lines().forEach(line -> page.paragraph(0, QuestionInWords.flat(line)));
+                return with(reply.interview()).asked(page, new Effect.Journal(code(reply.interview()),
+                        text.equalsIgnoreCase("redo") ? Effect.Journal.REDO : Effect.Journal.UNDO, "", ""),
+                        reply.interview(), interview.room());
+            default:
+                Exchange taken = last(reply.interview());
+                page.paragraph(0, reply.interview().question(taken.questionId()).label() + ": " + QuestionInWords.flat(taken.shown()) + ".");
+                reply.lines().forEach(line -> page.hanging("  ", "Note: " + line));
+                return with(reply.interview()).asked(page, journal(reply.interview()), reply.interview(), interview.room());
+        }
+    }
+
+    private Turn moved(Reply reply) {
+        Optional<Room> named = List.of(Room.values()).stream()
+                .filter(room -> !reply.lines().isEmpty() && room.title().equals(reply.lines().get(0))).findFirst();
+        LineConsult next = with(reply.interview());
+        if (named.isPresent() && named.get() == Room.LIMITS) {
+            return next.stays(LimitsInWords.whole(interview));
+        }
+        if (named.isPresent() && named.get() == Room.RECORD) {
+            return next.recordRead("");
+        }
+        return next.asked(new Page(), Effect.NOTHING, reply.interview(), null);
+    }
+
+    private String help(Reply reply) {
+        Page page = new Page();
+        reply.lines().forEach(line -> page.paragraph(0, line));
+        page.blank().line("Words that work everywhere");
+        for (SteeringWord word : SteeringWord.values()) {
+            if (!word.form().isEmpty()) {
+                page.hanging("  " + domefold.canvas.TextWidth.padRight(word.form(), 21), word.meaning());
+            }
+        }
+        page.hanging("  " + domefold.canvas.TextWidth.padRight("same", 21), "second of two: the RIGHT is as the LEFT, 12.5 same");
+        return page.text();
+    }
+
+    /** What came of an effect. */
+    public Turn told(Effect.Outcome outcome) {
+        if (outcome instanceof Effect.Opened opened && opened.screen() instanceof ConsultScreen screen) {
+            LineConsult next = LineConsult.of(desk, screen.interview(), List.of());
+            Page page = new Page().paragraph(0, "Continued: " + code(screen.interview()) + ", "
+                    + screen.interview().exchanges().size() + " answers. `summary` reads them.");
+            return next.asked(page, Effect.NOTHING, screen.interview(), null);
+        }
+        if (outcome instanceof Effect.Failed failed) {
+            return stays("Not done: " + sentence(failed.text()));
+        }
+        if (outcome instanceof Effect.Done done && done.of() instanceof Effect.Save save) {
+            String text = new Page().paragraph(0, done.text()).text();
+            return save.sign() ? new Turn(this, text, Effect.QUIT) : stays(text);
+        }
+        return Turn.saying(this, "");
+    }
+
+    /** Words that may begin or go on the line typed so far. */
+    public List<String> completions(String typed) {
+        String first = typed.strip().split("\\s+")[0].toLowerCase(Locale.ROOT);
+        List<String> words = new ArrayList<>();
+        if (typed.stripLeading().contains(" ")) {
+            switch (first) {
+                case "go" -> {
+                    List.of(Room.values()).forEach(room -> words.add(room.title().toLowerCase(Locale.ROOT)));
+                    interview.questions().forEach(question -> words.add(question.label().toLowerCase(Locale.ROOT)));
+                }
+                case "sort" -> words.addAll(Listing.sortWords());
+                case "devices" -> words.addAll(List.of("all", "more"));
+                case "pin" -> interview.guide().catalogue().devices().forEach(device -> words.add(device.id()));
+                case "drop" -> words.addAll(interview.dossier().choices().pinned());
+                default -> interview.current().ifPresent(q -> words.addAll(q.words(interview.dossier(), interview.guide())));
+            }
+            return words;
+        }
+        interview.current().ifPresent(q -> words.addAll(q.words(interview.dossier(), interview.guide())));
+        List.of(SteeringWord.values()).forEach(word -> words.add(word.word()));
+        return words;
+    }
+
+    private Turn stays(String text) {
+        return asked(new Page().paragraph(0, text.stripTrailing()), Effect.NOTHING, interview, interview.room());
+    }
+
+    private LineConsult with(Interview next) {
+        return new LineConsult(desk, next, left, listing, cautioned, read);
+    }
+
+    /**
+     * The page, what changed with the room, and the question.
+     *
+     * @param before the room before the line; null where the room is to be named in any case
+     */
+    private Turn asked(Page page, Effect effect, Interview now, Room before) {
+        Room room = now.room();
+        LineConsult next = this;
+        if (room != before) {
+            if (before != null && before.ordinal() < Room.LIMITS.ordinal() && room.ordinal() > Room.LIMITS.ordinal()) {
+                page.blank().line(QuestionInWords.room(Room.LIMITS));
+                page.paragraph(0, LimitsInWords.whole(now).stripTrailing());
+                next = next.cautionedOf(LimitsInWords.cautions(now));
+            } else if (before != null && room != Room.RECORD) {
+                next = next.allowed(page, now);
+            }
+            page.blank().line(QuestionInWords.room(room));
+            next = next.entered(page, now, room);
+        } else {
+            page.blank();
+        }
+        QuestionInWords.write(page, now);
+        return new Turn(next, page.text(), effect);
+    }
+
+    private LineConsult allowed(Page page, Interview now) {
+        if (now.plan().isEmpty()) {
+            return this;
+        }
+        page.blank().line("What this allows so far");
+        LimitsInWords.brief(now).forEach(line -> page.paragraph(0, line));
+        List<String> fresh = LimitsInWords.cautions(now).stream().filter(line -> !cautioned.contains(line)).toList();
+        fresh.forEach(line -> page.hanging("  ", sentence(line)));
+        return cautionedOf(fresh);
+    }
+
+    private LineConsult cautionedOf(List<String> lines) {
+        Set<String> all = new LinkedHashSet<>(cautioned);
+        all.addAll(lines);
+        return new LineConsult(desk, interview, left, listing, all, read);
+    }
+
+    /** What a room shows before it asks. */
+    private LineConsult entered(Page page, Interview now, Room room) {
+        if (room == Room.DEVICES) {
+            Listing.Printed printed = Listing.first(now, listing.sort(), listing.all());
+            page.paragraph(0, printed.text().stripTrailing());
+            return new LineConsult(desk, interview, left, printed.listing(), cautioned, read);
+        }
+        if (room == Room.RECORD && now.current().isEmpty()) {
+            page.paragraph(0, RecordInWords.of(desk, now).stripTrailing());
+            page.blank();
+            return readNow();
+        }
+        return this;
+    }
+
+    private static Effect journal(Interview answered) {
+        Exchange taken = last(answered);
+        return new Effect.Journal(code(answered), Effect.Journal.ANSWER, taken.questionId(), taken.typed());
+    }
+
+    private static Exchange last(Interview interview) {
+        return interview.exchanges().get(interview.exchanges().size() - 1);
+    }
+
+    private static String code(Interview interview) {
+        return interview.dossier().patientCase().code();
+    }
+
+    private static String sentence(String text) {
+        String capital = text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
+        return capital.endsWith(".") || capital.endsWith("?") ? capital : capital + ".";
+    }
+}

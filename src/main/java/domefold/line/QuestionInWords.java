@@ -1,0 +1,64 @@
+package domefold.line;
+
+import domefold.interview.Interview;
+import domefold.interview.Question;
+import domefold.interview.Room;
+import domefold.report.Page;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/** The question that has the floor, with what is expected. */
+final class QuestionInWords {
+    private QuestionInWords() {}
+
+    static void write(Page page, Interview interview) {
+        Optional<Question> current = interview.current();
+        if (current.isEmpty()) {
+            page.paragraph(0, interview.complete()
+                    ? "Every question has its answer: `sign` and your initials, for example `sign kb`; or `draft`."
+                    : "Not complete: `draft` saves it as it is; signing needs a device on each side.");
+            return;
+        }
+        Question question = current.get();
+        around(page, interview, question);
+        String offer = question.offered(interview.dossier(), interview.guide())
+                .map(offered -> "; an empty line takes " + offered).orElse("");
+        String standing = interview.shown(question).map(shown -> " Now " + flat(shown) + ".").orElse("");
+        page.paragraph(0, question.prompt() + "?" + standing + " Answer: " + question.expects() + offer
+                + (question.required() ? "." : ", or skip."));
+    }
+
+    /** What has to be in sight to answer. */
+    private static void around(Page page, Interview interview, Question question) {
+        if (question.id().equals("discussed")) {
+            int number = 0;
+            for (String topic : interview.guide().topics().values()) {
+                page.hanging(++number + ". ", topic);
+            }
+        } else if (question.id().equals("device")) {
+            List<String> pinned = interview.dossier().choices().pinned();
+            page.paragraph(0, pinned.isEmpty() ? "No device is pinned." : "Pinned: " + pins(pinned) + ".");
+        }
+    }
+
+    /** The pinned devices with their numbers. */
+    static String pins(List<String> pinned) {
+        StringBuilder text = new StringBuilder();
+        for (int i = 0; i < pinned.size(); i++) {
+            text.append(i == 0 ? "" : ", ").append(i + 1).append(" ").append(pinned.get(i));
+        }
+        return text.toString();
+    }
+
+    /** Runs of blanks that align on a screen, as a comma. */
+    static String flat(String shown) {
+        return shown.strip().replaceAll(" {2,}", ", ");
+    }
+
+    /** Where the consult now is. */
+    static String room(Room room) {
+        return "Room " + (room.ordinal() + 1) + " of " + Room.values().length + ": " + room.title() + ", "
+                + room.words().toLowerCase(Locale.ROOT) + ".";
+    }
+}
