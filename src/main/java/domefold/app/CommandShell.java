@@ -45,6 +45,7 @@ public final class CommandShell {
         CommandLine line = new CommandLine(root)
                 .addSubcommand(new ConsultCommand(root))
                 .addSubcommand(new PlanCommand(root))
+                .addSubcommand(new PractiseCommand(root))
                 .addSubcommand(new RecordsCommand(root).line())
                 .addSubcommand(new CatalogueCommand(root).line())
                 .addSubcommand(new EvidenceCommand(root))

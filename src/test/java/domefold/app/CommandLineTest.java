@@ -86,6 +86,10 @@ class CommandLineTest {
         "survival no-such-table.csv | 3 | there is no file",
         "survival shared/catalogue/invented.csv | 3 | right would be lower,upper",
         "survival | 2 | FILE.csv",
+        "practise --level 4 --draw 7 | 2 | write 1 to 3",
+        "practise --draw 0 | 2 | write a number from 1",
+        "consult | 2 | terminal",
+        "consult no-such-case.json | 3 | there is no file",
         "catalogue list --catalogue no-such-list.csv | 3 | there is no file"})
     void whatIsWrongIsSaidInOneSentenceOnStandardError(String line, int exit, String part) {
         Cli run = run(line);
@@ -101,6 +105,7 @@ class CommandLineTest {
         "catalogue check no-such-list.csv --as json | 3 | no-such-file",
         "catalogue check --as=json src | 3 | directory",
         "schedule NOWHERE-1 --fill gel --from 2026-02-28 --years 20 --as json | 3 | unknown-schedule",
+        "practise --as json | 2 | usage",
         "evidence --as json --loud | 2 | usage"})
     void withJsonTheErrorIsAnObjectOnStandardError(String line, int exit, String code) {
         Cli run = run(line);
@@ -191,6 +196,16 @@ class CommandLineTest {
         Cli json = run(line + " --as json");
         assertEquals(Exit.DONE, json.exit());
         assertTrue(json.out().startsWith("{\n  \"format\" : \"domefold-"), json.out());
+    }
+
+    @Test
+    void theSameNumberDrawsTheSamePatientAndHerCaseIsOneThatPlanTakes() throws IOException {
+        Cli drawn = run("practise --level 2 --draw 7 --as json");
+        assertEquals(Exit.DONE, drawn.exit(), drawn.err());
+        assertEquals(drawn.out(), run("practise --level 2 --draw 7 --as json").out());
+        Path file = home.resolve("drawn.json");
+        Files.writeString(file, drawn.out());
+        assertEquals(Exit.DONE, Cli.run(home, "plan", file.toString()).exit());
     }
 
     @Test
