@@ -15,6 +15,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -96,11 +97,12 @@ class SettingsFileTest {
     }
 
     @Test
-    void aConstantThatIsOnlyShownCannotBeOverridden() {
-        Constant shown = SHIPPED.constants().all().stream().filter(constant -> !Constants.usable(constant)).findFirst()
-                .orElseGet(() -> org.junit.jupiter.api.Assumptions.abort("no such constant ships"));
-        Refusal refusal = assertThrows(Refusal.class, () -> read("{ \"format\": \"domefold-settings/1\", \"overrides\": [ { "
-                + "\"constant\": \"" + shown.id() + "\", \"value\": 1, \"date\": \"2026-02-01\", \"reason\": \"x\" } ] }"));
-        assertEquals("constant-not-used", refusal.code());
+    void aConstantThatIsOnlyShownCannotBeOverridden() throws IOException {
+        Constant shown = new Constant("SHOWN-ONLY", "something recalled", 1, "cm", "nobody", Status.MEMORY_LOW, "2026-01-01", "",
+                Optional.empty(), Optional.empty());
+        Evidence evidence = SHIPPED.with(Constants.of(List.of(shown)));
+        Path file = Files.writeString(folder.resolve("settings.json"), "{ \"format\": \"domefold-settings/1\", \"overrides\": [ { "
+                + "\"constant\": \"SHOWN-ONLY\", \"value\": 1, \"date\": \"2026-02-01\", \"reason\": \"x\" } ] }");
+        assertEquals("constant-not-used", assertThrows(Refusal.class, () -> SettingsFile.read(file, evidence)).code());
     }
 }
