@@ -5,6 +5,7 @@ import domefold.evidence.Evidence;
 import domefold.followup.schedule.ExamPlan;
 import domefold.followup.schedule.Schedules;
 import domefold.followup.shown.OutcomeRow;
+import domefold.followup.shown.RiskFigure;
 import domefold.followup.shown.RiskTable;
 import domefold.patient.Setting;
 import domefold.plan.Candidate;
@@ -31,10 +32,15 @@ public final class FollowUps {
 
     /** Published outcomes by the year that devices are compared at, most asked about first. */
     public static List<Candidate.Outcome> outcomes(Device device, Evidence evidence) {
-        RiskTable table = RiskTable.of(List.of(device), yearShown(evidence), evidence);
-        return table.rows().stream().flatMap(row -> row.cells().get(0).stream()).map(figure -> new Candidate.Outcome(
+        return figures(device, evidence).stream().map(figure -> new Candidate.Outcome(
                 figure.words(), figure.year(), figure.per100().low(), figure.per100().high(), figure.unit(),
                 figure.rows().stream().map(OutcomeRow::provenance).toList())).toList();
+    }
+
+    /** The same with every published point behind each figure. */
+    public static List<RiskFigure> figures(Device device, Evidence evidence) {
+        RiskTable table = RiskTable.of(List.of(device), yearShown(evidence), evidence);
+        return table.rows().stream().flatMap(row -> row.cells().get(0).stream()).toList();
     }
 
     /** The year by which outcomes are compared. */

@@ -76,6 +76,7 @@ final class Questions {
         all.add(onlyWhen(Measure.LATERAL_RADIUS, patientCase -> false));
         all.add(onlyWhen(Measure.INFERIOR_RADIUS, patientCase -> false));
 
+        all.add(SettleQuestions.pins());
         all.add(pocket());
         all.addAll(SettleQuestions.all());
         return List.copyOf(all);

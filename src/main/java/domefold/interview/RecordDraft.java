@@ -8,6 +8,8 @@ import domefold.followup.FollowUps;
 import domefold.followup.schedule.ExamPlan;
 import domefold.followup.schedule.Schedule;
 import domefold.followup.schedule.Schedules;
+import domefold.followup.shown.OutcomeRow;
+import domefold.followup.shown.RiskFigure;
 import domefold.outcome.Note;
 import domefold.outcome.Numbers;
 import domefold.patient.Case;
@@ -161,16 +163,16 @@ public final class RecordDraft {
     private List<OutcomeShown> outcomes() {
         List<OutcomeShown> shown = new ArrayList<>();
         for (String id : interview.dossier().choices().pinned()) {
-            interview.guide().catalogue().find(id).flatMap(this::candidate).flatMap(Candidate::followUp)
-                    .ifPresent(followUp -> followUp.outcomes().forEach(o -> {
-                        OutcomeShown figure = new OutcomeShown(o.outcome(), o.year(), o.per100Low(), o.per100High(),
-                                o.unit(), o.cohorts(), "see evidence table outcomes");
-                        if (!shown.contains(figure)) {
-                            shown.add(figure);
-                        }
-                    }));
+            interview.guide().catalogue().find(id).filter(d -> candidate(d).flatMap(Candidate::followUp).isPresent())
+                    .ifPresent(d -> FollowUps.figures(d, interview.guide().evidence()).stream().map(RecordDraft::shown)
+                            .filter(figure -> !shown.contains(figure)).forEach(shown::add));
         }
         return shown;
+    }
+
+    private static OutcomeShown shown(RiskFigure figure) {
+        return new OutcomeShown(figure.words(), figure.year(), figure.per100().low(), figure.per100().high(), figure.unit(),
+                figure.rows().stream().map(OutcomeRow::provenance).toList(), figure.status().code());
     }
 
     private List<OverrideShown> overrides() {

@@ -26,10 +26,10 @@ final class SettleQuestions {
     private SettleQuestions() {}
 
     static List<Question> all() {
-        return List.of(pins(), device(), fill(), lowering(), opening(), new ReasonEntry(), discussed());
+        return List.of(device(), fill(), lowering(), opening(), new ReasonEntry(), discussed());
     }
 
-    private static Question pins() {
+    static Question pins() {
         return new TextQuestion("pins", Room.DEVICES, "Devices side by side", "two to four device codes", false,
                 List.of("Pin devices in the list with Space; two to four stand side by side."),
                 dossier -> Optional.of(String.join(" ", dossier.choices().pinned())).filter(text -> !text.isEmpty()),

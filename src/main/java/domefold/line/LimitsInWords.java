@@ -101,7 +101,7 @@ final class LimitsInWords {
                 page.hanging("  ", side + " is missing: " + String.join(", ", limits.incomplete()) + ".");
             }
         }
-        cautions(interview).forEach(line -> page.hanging("  ", line));
+        cautions(interview).forEach(line -> page.hanging("  ", line + (line.endsWith(".") ? "" : ".")));
         return page.text();
     }
 }

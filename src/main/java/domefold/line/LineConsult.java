@@ -4,6 +4,7 @@ import domefold.interview.Exchange;
 import domefold.interview.Interview;
 import domefold.interview.Reply;
 import domefold.interview.Room;
+import domefold.outcome.Numbers;
 import domefold.outcome.Refusal;
 import domefold.report.Page;
 import domefold.screen.ConsultScreen;
@@ -25,21 +26,23 @@ import java.util.Set;
  * @param left consults that were not finished, offered until the first answer
  * @param listing the device list as last printed
  * @param cautioned cautions said already, each of which is said once
+ * @param allowed what the tissues allow, as said last
  * @param read the answers whose summary was printed last; only that can be signed
  */
 public record LineConsult(Desk desk, Interview interview, List<StartScreen.Left> left, Listing listing,
-        Set<String> cautioned, Optional<List<Exchange>> read) {
+        Set<String> cautioned, List<String> allowed, Optional<List<Exchange>> read) {
     private static final int LONGEST_LINE = 1000;
     private static final int LONGEST_COMMAND_IN_FREE_WORDS = 2;
 
     public LineConsult {
         left = List.copyOf(left);
+        allowed = List.copyOf(allowed);
         cautioned = java.util.Collections.unmodifiableSet(new LinkedHashSet<>(cautioned));
     }
 
     /** A consult before its first line. */
     public static LineConsult of(Desk desk, Interview interview, List<StartScreen.Left> left) {
-        return new LineConsult(desk, interview, left, Listing.NONE, Set.of(), Optional.empty());
+        return new LineConsult(desk, interview, left, Listing.NONE, Set.of(), List.of(), Optional.empty());
     }
 
     /** What is printed first: the sentences about program and list, what was left unfinished, the first question. */
@@ -106,7 +109,7 @@ public record LineConsult(Desk desk, Interview interview, List<StartScreen.Left>
     }
 
     private Turn listed(Listing.Printed printed) {
-        LineConsult next = new LineConsult(desk, interview, left, printed.listing(), cautioned, read);
+        LineConsult next = new LineConsult(desk, interview, left, printed.listing(), cautioned, allowed, read);
         return next.stays(printed.text());
     }
 
@@ -164,7 +167,7 @@ public record LineConsult(Desk desk, Interview interview, List<StartScreen.Left>
     }
 
     private LineConsult readNow() {
-        return new LineConsult(desk, interview, left, listing, cautioned, Optional.of(interview.exchanges()));
+        return new LineConsult(desk, interview, left, listing, cautioned, allowed, Optional.of(interview.exchanges()));
     }
 
     private Turn heard(Reply reply, String text) {
@@ -265,7 +268,7 @@ public record LineConsult(Desk desk, Interview interview, List<StartScreen.Left>
     }
 
     private LineConsult with(Interview next) {
-        return new LineConsult(desk, next, left, listing, cautioned, read);
+        return new LineConsult(desk, next, left, listing, cautioned, allowed, read);
     }
 
     /**
@@ -280,7 +283,7 @@ public record LineConsult(Desk desk, Interview interview, List<StartScreen.Left>
             if (before != null && before.ordinal() < Room.LIMITS.ordinal() && room.ordinal() > Room.LIMITS.ordinal()) {
                 page.blank().line(QuestionInWords.room(Room.LIMITS));
                 page.paragraph(0, LimitsInWords.whole(now).stripTrailing());
-                next = next.cautionedOf(LimitsInWords.cautions(now));
+                next = next.saidOf(LimitsInWords.cautions(now), LimitsInWords.brief(now));
             } else if (before != null && room != Room.RECORD) {
                 next = next.allowed(page, now);
             }
@@ -294,28 +297,34 @@ public record LineConsult(Desk desk, Interview interview, List<StartScreen.Left>
     }
 
     private LineConsult allowed(Page page, Interview now) {
-        if (now.plan().isEmpty()) {
+        List<String> brief = LimitsInWords.brief(now);
+        if (brief.equals(allowed)) {
             return this;
         }
         page.blank().line("What this allows so far");
-        LimitsInWords.brief(now).forEach(line -> page.paragraph(0, line));
+        brief.forEach(line -> page.paragraph(0, line));
         List<String> fresh = LimitsInWords.cautions(now).stream().filter(line -> !cautioned.contains(line)).toList();
-        fresh.forEach(line -> page.hanging("  ", sentence(line)));
-        return cautionedOf(fresh);
+        if (!fresh.isEmpty()) {
+            page.hanging("  ", sentence(fresh.get(0)));
+        }
+        if (fresh.size() > 1) {
+            page.hanging("  ", Numbers.count(fresh.size() - 1, "more new caution", "more new cautions") + ": `limits`.");
+        }
+        return saidOf(fresh, brief);
     }
 
-    private LineConsult cautionedOf(List<String> lines) {
+    private LineConsult saidOf(List<String> cautions, List<String> brief) {
         Set<String> all = new LinkedHashSet<>(cautioned);
-        all.addAll(lines);
-        return new LineConsult(desk, interview, left, listing, all, read);
+        all.addAll(cautions);
+        return new LineConsult(desk, interview, left, listing, all, brief, read);
     }
 
     /** What a room shows before it asks. */
     private LineConsult entered(Page page, Interview now, Room room) {
         if (room == Room.DEVICES) {
             Listing.Printed printed = Listing.first(now, listing.sort(), listing.all());
-            page.paragraph(0, printed.text().stripTrailing());
-            return new LineConsult(desk, interview, left, printed.listing(), cautioned, read);
+            page.paragraph(0, printed.text().stripTrailing()).blank();
+            return new LineConsult(desk, interview, left, printed.listing(), cautioned, allowed, read);
         }
         if (room == Room.RECORD && now.current().isEmpty()) {
             page.paragraph(0, RecordInWords.of(desk, now).stripTrailing());

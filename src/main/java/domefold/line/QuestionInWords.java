@@ -25,8 +25,15 @@ final class QuestionInWords {
         String offer = question.offered(interview.dossier(), interview.guide())
                 .map(offered -> "; an empty line takes " + offered).orElse("");
         String standing = interview.shown(question).map(shown -> " Now " + flat(shown) + ".").orElse("");
-        page.paragraph(0, question.prompt() + "?" + standing + " Answer: " + question.expects() + offer
-                + (question.required() ? "." : ", or skip."));
+        page.paragraph(0, question.prompt() + "?" + standing + " Answer: " + question.expects() + choices(interview, question)
+                + offer + (question.required() ? "." : ", or skip."));
+    }
+
+    /** The words to choose from, where the question does not name them itself. */
+    private static String choices(Interview interview, Question question) {
+        List<String> words = question.words(interview.dossier(), interview.guide());
+        boolean named = words.isEmpty() || words.stream().allMatch(word -> (question.prompt() + question.expects()).contains(word));
+        return named || !question.expects().equals("one word") ? "" : " of " + String.join(", ", words);
     }
 
     /** What has to be in sight to answer. */

@@ -1,6 +1,7 @@
 package domefold.followup.shown;
 
 import domefold.device.Device;
+import domefold.evidence.Status;
 import domefold.outcome.Band;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -55,6 +56,11 @@ public record RiskFigure(String outcome, int year, Band per100, String unit, Lis
 
     private static boolean interim(OutcomeRow row) {
         return row.note().contains("interim");
+    }
+
+    /** How the least sure of its points came to us. */
+    public Status status() {
+        return rows.stream().map(OutcomeRow::status).max(Comparator.naturalOrder()).orElseThrow();
     }
 
     /** True when a point came from memory. */
