@@ -72,7 +72,14 @@ final class Extras implements CandidateExtras {
         Route route = of.setting().route().get();
         InsertionBand band = Insertion.of(device, route, of.setting().funnel().orElse(false), smallestAreolaCm(of), fits, evidence);
         return Optional.of(new Candidate.Incision(band.lowCm(), OptionalDouble.of(band.typicalCm()), band.highCm(),
-                route, band.device(), band.basis()));
+                route, band.device(), basis(band)));
+    }
+
+    /** What the length rests on, and what limits or contradicts it. */
+    private static String basis(InsertionBand band) {
+        StringBuilder words = new StringBuilder(band.basis());
+        band.notes().forEach(note -> words.append("; ").append(note.text()));
+        return words.toString();
     }
 
     private static OptionalDouble smallestAreolaCm(Case of) {

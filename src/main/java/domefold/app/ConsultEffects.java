@@ -35,6 +35,9 @@ final class ConsultEffects implements Effects, AutoCloseable {
             if (effect instanceof Effect.Journal line) {
                 return journalled(line);
             }
+            if (effect instanceof Effect.All all) {
+                return each(all);
+            }
             if (effect instanceof Effect.Save save) {
                 return saved(save);
             }
@@ -62,6 +65,17 @@ final class ConsultEffects implements Effects, AutoCloseable {
             journal.append(new Journal.Entry(now(), line.what(), line.questionId(), line.typed()));
         }
         return new Effect.Done(line, "");
+    }
+
+    private Effect.Outcome each(Effect.All all) throws IOException {
+        Effect.Outcome last = new Effect.Done(all, "");
+        for (Effect effect : all.effects()) {
+            last = carryOut(effect);
+            if (last instanceof Effect.Failed) {
+                return last;
+            }
+        }
+        return last;
     }
 
     private Instant now() {

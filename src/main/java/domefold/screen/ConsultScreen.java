@@ -6,7 +6,9 @@ import domefold.interview.Exchange;
 import domefold.interview.Interview;
 import domefold.interview.Reply;
 import domefold.interview.Room;
+import domefold.interview.WhatIf;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A consult, whichever room it is in.
@@ -20,6 +22,7 @@ import java.util.List;
  * @param overlay what lies over the room
  * @param devices how the device list is looked at
  * @param scroll rows scrolled in a room longer than the glass
+ * @param whatIf another answer tried out beside the consult
  */
 public record ConsultScreen(
         Desk desk,
@@ -30,7 +33,8 @@ public record ConsultScreen(
         Role saidRole,
         Overlay overlay,
         DevicesState devices,
-        int scroll)
+        int scroll,
+        Optional<WhatIf> whatIf)
         implements Screen {
 
     public ConsultScreen {
@@ -40,7 +44,7 @@ public record ConsultScreen(
     /** The first screen of a consult. */
     public static ConsultScreen of(Desk desk, Interview interview) {
         return new ConsultScreen(desk, interview, interview.room(), EntryLine.EMPTY, List.of(), Role.BODY,
-                Overlay.NONE, DevicesState.FIRST, 0);
+                Overlay.NONE, DevicesState.FIRST, 0, Optional.empty());
     }
 
     @Override
@@ -49,6 +53,8 @@ public record ConsultScreen(
         int height = canvas.rows() - Chrome.TOP - Chrome.BOTTOM;
         if (overlay.kind() != Overlay.Kind.NONE) {
             OverlayView.draw(canvas, Chrome.TOP, height, this);
+        } else if (whatIf.isPresent()) {
+            WhatIfView.draw(canvas, Chrome.TOP, height, this);
         } else {
             RoomViews.draw(canvas, Chrome.TOP, height, this);
         }
@@ -61,6 +67,9 @@ public record ConsultScreen(
         }
         if (overlay.kind() != Overlay.Kind.NONE) {
             return Step.to(OverlayView.onKey(this, key));
+        }
+        if (whatIf.isPresent()) {
+            return WhatIfKeys.onKey(this, key);
         }
         if (key.isCtrl('z') || key.isCtrl('y')) {
             return after(key.isCtrl('z') ? interview.undo() : interview.redo(), key.isCtrl('z') ? Effect.Journal.UNDO : Effect.Journal.REDO);
@@ -111,6 +120,9 @@ public record ConsultScreen(
     }
 
     private Step enter() {
+        if (WhatIfKeys.asks(entry.text())) {
+            return WhatIfKeys.asked(this);
+        }
         if (shown == Room.LIMITS && entry.isEmpty()) {
             return Step.to(walk(1));
         }
@@ -219,27 +231,31 @@ public record ConsultScreen(
     }
 
     ConsultScreen with(Interview next, Room room) {
-        return new ConsultScreen(desk, next, room, entry, said, saidRole, overlay, devices, room == shown ? scroll : 0);
+        return new ConsultScreen(desk, next, room, entry, said, saidRole, overlay, devices, room == shown ? scroll : 0, whatIf);
     }
 
     ConsultScreen withEntry(EntryLine line) {
-        return new ConsultScreen(desk, interview, shown, line, said, saidRole, overlay, devices, scroll);
+        return new ConsultScreen(desk, interview, shown, line, said, saidRole, overlay, devices, scroll, whatIf);
     }
 
     ConsultScreen saying(List<String> lines, Role role) {
-        return new ConsultScreen(desk, interview, shown, entry, lines, role, overlay, devices, scroll);
+        return new ConsultScreen(desk, interview, shown, entry, lines, role, overlay, devices, scroll, whatIf);
     }
 
     ConsultScreen withOverlay(Overlay next) {
-        return new ConsultScreen(desk, interview, shown, entry, said, saidRole, next, devices, scroll);
+        return new ConsultScreen(desk, interview, shown, entry, said, saidRole, next, devices, scroll, whatIf);
     }
 
     ConsultScreen withDevices(DevicesState next) {
-        return new ConsultScreen(desk, interview, shown, entry, said, saidRole, overlay, next, scroll);
+        return new ConsultScreen(desk, interview, shown, entry, said, saidRole, overlay, next, scroll, whatIf);
     }
 
     ConsultScreen withScroll(int rows) {
-        return new ConsultScreen(desk, interview, shown, entry, said, saidRole, overlay, devices, rows);
+        return new ConsultScreen(desk, interview, shown, entry, said, saidRole, overlay, devices, rows, whatIf);
+    }
+
+    ConsultScreen withWhatIf(Optional<WhatIf> next) {
+        return new ConsultScreen(desk, interview, shown, EntryLine.EMPTY, List.of(), Role.BODY, overlay, devices, 0, next);
     }
 
     private ConsultScreen withScrollReset() {

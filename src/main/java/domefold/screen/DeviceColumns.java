@@ -65,8 +65,7 @@ final class DeviceColumns {
         }
         rows.add(row("opening", c -> OpeningCell.of(c, width)));
         rows.add(row("exams", c -> ExamsCell.of(c, width)));
-        rows.add(row("ripple", c -> Cell.text(turned(c).ripple().map(RippleRank::text)
-                .orElse("no rank: the upper pinch is missing"), Role.BODY, width)));
+        rows.add(row("ripple", c -> Cell.texts(ripple(turned(c)), Role.BODY, width)));
         rows.add(row("firmness", c -> Cell.text(turned(c).firmness().map(Firmness::text)
                 .orElse(c.device().fill() == Fill.GEL ? "gel: not computed; the model is for liquid" : "not computed"), Role.BODY, width)));
         rows.add(row("outcomes", c -> Cell.texts(outcomes(c), Role.BODY, width)));
@@ -98,6 +97,13 @@ final class DeviceColumns {
 
     private static double forward(List<PointCm> outline) {
         return outline.stream().mapToDouble(PointCm::xCm).max().orElse(0);
+    }
+
+    private static List<String> ripple(Turned turned) {
+        List<String> lines = new ArrayList<>();
+        lines.add(turned.ripple().map(RippleRank::text).orElse("no rank: the upper pinch is missing"));
+        turned.ripple().ifPresent(rank -> rank.notes().forEach(note -> lines.add("! " + note.text())));
+        return lines;
     }
 
     private String widthWords(Candidate candidate) {

@@ -16,6 +16,13 @@ public sealed interface Effect {
         public static final String REDO = "redo";
     }
 
+    /** Several effects, one after the other; the outcome is that of the last, or of the first that failed. */
+    record All(java.util.List<Effect> effects) implements Effect {
+        public All {
+            effects = java.util.List.copyOf(effects);
+        }
+    }
+
     /** Saves the consult as a draft, or signed by the author given. */
     record Save(domefold.interview.Interview interview, boolean sign, String author) implements Effect {}
 

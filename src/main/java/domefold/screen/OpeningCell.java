@@ -25,10 +25,12 @@ final class OpeningCell {
         String typical = incision.typicalCm().isPresent() ? Numbers.cm(incision.typicalCm().getAsDouble()) + ", " : "";
         List<String> words = new ArrayList<>(TextWidth.wrap(typical + "band " + Numbers.cm(new Band(incision.lowCm(), incision.highCm())), width));
         words.addAll(TextWidth.wrap(incision.route().key() + ", " + (incision.device().equals("hand") ? "by hand" : incision.device()), width));
+        int plain = words.size();
+        words.addAll(TextWidth.wrap(incision.basis(), width));
         return new Cell(1 + words.size(), canvas -> {
             line(canvas, incision);
             for (int i = 0; i < words.size(); i++) {
-                canvas.textWithin(0, 1 + i, canvas.columns(), words.get(i), i == 0 ? Role.BODY : Role.FAINT);
+                canvas.textWithin(0, 1 + i, canvas.columns(), words.get(i), i < plain ? Role.BODY : Role.FAINT);
             }
         });
     }

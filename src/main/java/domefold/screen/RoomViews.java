@@ -74,6 +74,9 @@ final class RoomViews {
             hints.add(new Screen.Hint("Up Down PgUp PgDn", "scroll"));
             return hints;
         }
+        if (screen.whatIf().isPresent()) {
+            return WhatIfKeys.hints();
+        }
         switch (screen.shown()) {
             case LIMITS -> hints.add(new Screen.Hint("Enter", "to the devices"));
             case DEVICES -> {
