@@ -32,6 +32,7 @@ final class RoomViews {
     }
 
     private static void asking(Canvas canvas, int row, int height, ConsultScreen screen) {
+        ConsultScreen previewed = Preview.of(screen);
         boolean settling = screen.shown() == Room.SETTLE;
         if (canvas.columns() >= WIDE) {
             int left = Math.max(50, canvas.columns() * 2 / 5);
@@ -39,13 +40,13 @@ final class RoomViews {
             for (int i = 0; i < height; i++) {
                 canvas.put(left, row + i, canvas.glyphs().vertical(), Role.FAINT);
             }
-            beside(canvas, left + 2, row, canvas.columns() - left - 3, height, screen, settling);
+            beside(canvas, left + 2, row, canvas.columns() - left - 3, height, previewed, settling);
         } else {
             int below = settling ? Math.min(height / 2, 9) : AllowsView.COMPACT_ROWS;
             int above = height - below - 1;
             ConversationView.draw(canvas, 1, row, canvas.columns() - 2, above, screen.interview(), screen.entry(), screen.said(), screen.saidRole());
             canvas.fill(1, row + above, canvas.columns() - 2, canvas.glyphs().horizontal(), Role.FAINT);
-            beside(canvas, 1, row + above + 1, canvas.columns() - 2, below, screen, settling);
+            beside(canvas, 1, row + above + 1, canvas.columns() - 2, below, previewed, settling);
         }
     }
 

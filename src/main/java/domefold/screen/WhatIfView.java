@@ -1,9 +1,90 @@
 package domefold.screen;
 
 import domefold.canvas.Canvas;
+import domefold.canvas.Role;
+import domefold.choose.Difference;
+import domefold.interview.WhatIf;
+import domefold.plan.Plan;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
 
+/** What another answer would change: as it stands and as it would be, line by line, what changed marked. */
 final class WhatIfView {
+    private static final int LABEL_WIDTH = 26;
+    private static final int WIDEST = 124;
+    private static final int FOLLOWED = 3;
+
     private WhatIfView() {}
 
-    static void draw(Canvas canvas, int row, int height, ConsultScreen screen) {}
+    static void draw(Canvas canvas, int row, int height, ConsultScreen screen) {
+        WhatIf whatIf = screen.whatIf().orElseThrow();
+        int width = Math.min(WIDEST, canvas.columns() - 2);
+        int at = row;
+        for (WhatIf.Change change : whatIf.changes()) {
+            at = heading(canvas, at, width, change);
+        }
+        Optional<Plan> before = whatIf.before().plan();
+        Optional<Plan> after = whatIf.trial().plan();
+        if (before.isEmpty() || after.isEmpty()) {
+            canvas.text(1, at + 1, "Nothing to compare: one of the two has no plan.", Role.BODY);
+        } else {
+            Difference difference = Difference.between(before.get(), after.get(), followed(screen),
+                    screen.interview().guide().evidence().constants());
+            rows(canvas, at + 1, width, row + height - 2 - at, screen.scroll(), difference);
+        }
+        RoomViews.entry(canvas, row + height - 1, screen);
+    }
+
+    private static int heading(Canvas canvas, int row, int width, WhatIf.Change change) {
+        canvas.text(1, row, "What if", Role.LABEL);
+        canvas.textWithin(9, row, width - 8, change.label() + " were " + change.now() + ", not " + change.was(), Role.QUESTION);
+        return row + 1;
+    }
+
+    /** The pinned devices, or the first of the list where none is pinned. */
+    private static List<String> followed(ConsultScreen screen) {
+        List<String> pinned = screen.interview().dossier().choices().pinned();
+        return !pinned.isEmpty() ? pinned
+                : DeviceRows.of(screen.interview(), screen.devices()).stream().limit(FOLLOWED).map(c -> c.device().id()).toList();
+    }
+
+    /** One drawn line: a group's name, or a row of the comparison. */
+    private record Line(String heading, Difference.Row row) {}
+
+    private static void rows(Canvas canvas, int row, int width, int height, int scroll, Difference difference) {
+        List<Line> lines = new ArrayList<>();
+        String group = "";
+        for (Difference.Row one : difference.rows()) {
+            if (!one.group().equals(group)) {
+                group = one.group();
+                lines.add(new Line(group, null));
+            }
+            lines.add(new Line("", one));
+        }
+        int each = (width - LABEL_WIDTH - 2) / 2;
+        canvas.text(1 + LABEL_WIDTH, row, "as it stands", Role.FAINT);
+        canvas.text(3 + LABEL_WIDTH + each, row, "as it would be", Role.FAINT);
+        int body = height - 1;
+        int from = Math.max(0, Math.min(scroll, lines.size() - body));
+        for (int i = 0; i < body && from + i < lines.size(); i++) {
+            line(canvas, row + 1 + i, each, lines.get(from + i));
+        }
+        if (lines.size() > body) {
+            canvas.textRight(canvas.columns() - 1, row, "rows " + (from + 1) + "–" + Math.min(lines.size(), from + body)
+                    + " of " + lines.size(), Role.FAINT);
+        }
+    }
+
+    private static void line(Canvas canvas, int row, int each, Line line) {
+        if (line.row() == null) {
+            canvas.text(1, row, line.heading().equals("case") ? "the case" : line.heading(), Role.LABEL);
+            return;
+        }
+        boolean changed = line.row().changed();
+        canvas.text(1, row, changed ? String.valueOf(canvas.glyphs().pointer()) : " ", Role.CAUTION);
+        canvas.textWithin(3, row, LABEL_WIDTH - 3, line.row().label(), changed ? Role.BODY : Role.FAINT);
+        canvas.textWithin(1 + LABEL_WIDTH, row, each, line.row().before(), Role.FAINT);
+        canvas.textWithin(3 + LABEL_WIDTH + each, row, each, line.row().after(), changed ? Role.ANSWER : Role.FAINT);
+    }
 }
