@@ -11,7 +11,7 @@ import java.util.Optional;
 
 /** What another answer would change: as it stands and as it would be, line by line, what changed marked. */
 final class WhatIfView {
-    private static final int LABEL_WIDTH = 26;
+    private static final int LABEL_WIDTH = 36;
     private static final int WIDEST = 124;
     private static final int FOLLOWED = 3;
 

@@ -44,6 +44,8 @@ class ConsultScreensTest {
         Approved.check("consult-settle" + size, after(READINGS).key(Key.Kind.F3).key(Key.character(' ')).key(Key.Kind.F3)
                 .line("dual-plane").picture(columns, rows));
         Approved.check("consult-record" + size, settled().picture(columns, rows));
+        Approved.check("consult-what-if" + size, after(READINGS).key(Key.Kind.F3).key(Key.character(' '))
+                .line("if base width 12.9 13.0").line("if pocket submuscular").picture(columns, rows));
         Approved.check("consult-why" + size, after(READINGS).key(Key.Kind.F4).picture(columns, rows));
         Approved.check("consult-help" + size, after(21).line("?").picture(columns, rows));
     }
@@ -57,6 +59,19 @@ class ConsultScreensTest {
         assertTrue(walk.entries() <= 45, walk.entries() + " entries");
         assertTrue(walk.keys() <= 400, walk.keys() + " keys");
         System.out.println("ordinary consult: " + walk.entries() + " entries, " + walk.keys() + " key presses");
+    }
+
+    @Test
+    void anotherAnswerIsTakenOrDroppedWhole() {
+        Walk walk = after(READINGS).key(Key.Kind.F3);
+        var before = ((ConsultScreen) walk.screen()).interview().dossier();
+        walk.line("if base width 12.9 13.0").line("if route periareolar").line("drop");
+        assertEquals(before, ((ConsultScreen) walk.screen()).interview().dossier());
+        walk.line("if base width 12.9 13.0").line("if route periareolar").key(Key.ctrl('z')).line("take");
+        var after = ((ConsultScreen) walk.screen()).interview().dossier().patientCase();
+        assertEquals(12.9, after.left().readings().value(domefold.patient.Measure.BASE_WIDTH).orElseThrow());
+        assertEquals(before.patientCase().setting(), after.setting());
+        assertTrue(walk.effects().get(walk.effects().size() - 1) instanceof Effect.All all && all.effects().size() == 1);
     }
 
     @Test
