@@ -68,6 +68,6 @@ public final class Flags {
         }
         return Optional.of("the size wished, " + Figures.ml(wished.getAsDouble()) + " mL, is more than "
                 + Figures.ml(allowed) + " mL above the wider side's band, which ends at "
-                + Figures.ml(Math.rint(highest)) + " mL");
+                + Figures.ml(highest) + " mL");
     }
 }

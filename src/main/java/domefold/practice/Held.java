@@ -28,14 +28,22 @@ final class Held {
                 }
                 String words = row.text("source").equals(status.words()) ? status.words()
                         : row.text("source") + ", " + status.words();
-                return row.text("condition") + ": " + row.text("result") + unit(row.text("unit")) + " (" + id + ": "
-                        + words + ")";
+                String condition = row.text("condition").equals("always") ? "" : plain(row.text("condition")) + ": ";
+                return condition + measured(plain(row.text("result")), row.text("unit")) + " (" + id + ": " + words + ")";
             }
         }
         throw new IllegalArgumentException("no rule " + id);
     }
 
-    private static String unit(String unit) {
-        return unit.equals("cm") || unit.equals("%") ? " " + unit : "";
+    private static String measured(String result, String unit) {
+        if (!unit.equals("cm") || result.contains(unit)) {
+            return result;
+        }
+        return Character.isDigit(result.charAt(result.length() - 1)) ? result + " cm" : result + " (in cm)";
+    }
+
+    /** The table's short names as a person says them. */
+    private static String plain(String words) {
+        return words.replace("n_imf_stretched", "nipple to fold, stretched").replaceAll("\\bbw\\b", "base width");
     }
 }

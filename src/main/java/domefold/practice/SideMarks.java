@@ -70,7 +70,7 @@ final class SideMarks {
             return Judged.of(Standing.UNMARKED, ml(said.volumeMl()), "the engine gives no volume band here");
         }
         Band band = limits.volumeBandMl().get();
-        String words = "the band is " + Figures.ml(Math.rint(band.low())) + " to " + Figures.ml(Math.rint(band.high()))
+        String words = "the band is " + Figures.ml(band.low()) + " to " + Figures.ml(band.high())
                 + " mL";
         if (said.volumeMl().isEmpty()) {
             return Judged.notStated(words);
@@ -81,7 +81,7 @@ final class SideMarks {
         Standing standing = !Exact.above(beyond, 0) ? Standing.INSIDE
                 : !Exact.above(beyond, allowed) ? Standing.DEFENSIBLE : Standing.OUTSIDE;
         String decided = words + (standing == Standing.INSIDE ? ""
-                : "; hers lies " + Figures.ml(Math.rint(beyond)) + " mL beyond it, where up to "
+                : "; hers lies " + Figures.ml(beyond) + " mL beyond it, where up to "
                         + Figures.ml(allowed) + " mL is tight");
         return Judged.of(standing, Figures.ml(stated) + " mL", decided)
                 .reading("the error of the readings alone spreads the starting volume over this band (5th to 95th"

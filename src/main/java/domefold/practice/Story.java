@@ -9,7 +9,7 @@ import java.util.Set;
 
 /** A short history and a wish in plain words, invented to go with what was drawn. */
 final class Story {
-    private static final List<String> WORK = List.of("works in an office", "teaches", "nurses on a ward",
+    private static final List<String> WORK = List.of("works in an office", "teaches", "works on a hospital ward",
             "runs a small shop", "drives a delivery round", "studies", "works on a farm", "looks after her family",
             "coaches swimming", "works in a kitchen");
     private static final List<String> WHY = List.of("She has thought about it for some years.",
@@ -71,8 +71,9 @@ final class Story {
             case ROUND -> "She wants the upper breast round and full.";
         });
         long size = Math.round(wishes.sizeWishMl().orElse(0));
-        said.add(traps.contains(Trap.WISH_BEYOND_BASE) ? "She has set her heart on " + size + " mL and would be sorry with less."
-                : "Trying sizers in the bra she liked about " + size + " mL.");
+        said.add(traps.contains(Trap.WISH_BEYOND_BASE)
+                ? "She has set her heart on " + size + " mL and would be sorry with less."
+                : "Trying sizers in her bra, she liked about " + size + " mL.");
         if (traps.contains(Trap.AGE_BELOW_LABEL)) {
             said.add("She asks for gel.");
         }

@@ -48,9 +48,7 @@ class MarkingTest {
     @CsvSource({"265, INSIDE", "330, INSIDE", "331, DEFENSIBLE", "390, DEFENSIBLE", "391, OUTSIDE", "205, DEFENSIBLE",
         "204, OUTSIDE"})
     void theVolumeIsMarkedByTheBandAndSixtyMillilitresAround(double statedMl, Standing standing) {
-        SidePlan said = new SidePlan(OptionalDouble.empty(), OptionalDouble.of(statedMl), Optional.empty(),
-                OptionalDouble.empty(), Optional.empty(), Optional.empty(), OptionalDouble.empty(), Optional.empty());
-        assertEquals(standing, SIDES.volume(said, LIMITS).standing());
+        assertEquals(standing, SIDES.volume(volume(statedMl), LIMITS).standing());
     }
 
     @ParameterizedTest(name = "{0} with upper pinch {1} and fold pinch {2} is {3}")
@@ -58,10 +56,8 @@ class MarkingTest {
         "DUAL_PLANE, 1.2, 0.8, INSIDE", "DUAL_PLANE, 1.2, 0.4, DEFENSIBLE", "DUAL_PLANE, 1.2, 0.5, INSIDE",
         "SUBMUSCULAR, 1.2, 0.4, INSIDE", "DUAL_PLANE, 3.0, 0.8, INSIDE", "SUBFASCIAL, 1.0, 0.8, OUTSIDE"})
     void thePocketIsMarkedByCover(Pocket pocket, double upperCm, double foldCm, Standing standing) {
-        SidePlan said = new SidePlan(OptionalDouble.empty(), OptionalDouble.empty(), Optional.of(pocket),
-                OptionalDouble.empty(), Optional.empty(), Optional.empty(), OptionalDouble.empty(), Optional.empty());
         Readings readings = READINGS.with(Measure.UPPER_PINCH, upperCm).with(Measure.FOLD_PINCH, foldCm);
-        assertEquals(standing, SIDES.pocket(said, LIMITS, readings).standing());
+        assertEquals(standing, SIDES.pocket(pocket(pocket), LIMITS, readings).standing());
     }
 
     @ParameterizedTest(name = "lowering by {0} cm where 1.0 is due and the arc says 1.8 is {1}")
@@ -139,6 +135,16 @@ class MarkingTest {
     }
 
     @Test
+    void otherViewsAreInPlainWords() {
+        for (String view : List.of(SIDES.ceiling(ceiling(11), LIMITS, READINGS).bothHeld().orElseThrow(),
+                SIDES.volume(volume(300), LIMITS).bothHeld().orElseThrow(),
+                SIDES.pocket(pocket(Pocket.DUAL_PLANE), LIMITS, READINGS).bothHeld().orElseThrow(),
+                SIDES.fold(lowering(1), LIMITS, Optional.empty(), READINGS).bothHeld().orElseThrow())) {
+            assertTrue(view.matches("(?s)((?!\\b(bw|cc|apss)\\b|_|% %|always:).)*"), view);
+        }
+    }
+
+    @Test
     void creditAndWeightAreData() {
         var constants = Drawn.EVIDENCE.constants();
         for (Decision decision : Decision.values()) {
@@ -156,6 +162,16 @@ class MarkingTest {
 
     private static SidePlan ceiling(double cm) {
         return new SidePlan(OptionalDouble.of(cm), OptionalDouble.empty(), Optional.empty(), OptionalDouble.empty(),
+                Optional.empty(), Optional.empty(), OptionalDouble.empty(), Optional.empty());
+    }
+
+    private static SidePlan volume(double ml) {
+        return new SidePlan(OptionalDouble.empty(), OptionalDouble.of(ml), Optional.empty(), OptionalDouble.empty(),
+                Optional.empty(), Optional.empty(), OptionalDouble.empty(), Optional.empty());
+    }
+
+    private static SidePlan pocket(Pocket pocket) {
+        return new SidePlan(OptionalDouble.empty(), OptionalDouble.empty(), Optional.of(pocket), OptionalDouble.empty(),
                 Optional.empty(), Optional.empty(), OptionalDouble.empty(), Optional.empty());
     }
 

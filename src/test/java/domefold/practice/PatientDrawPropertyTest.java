@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import domefold.engine.CaseGate;
 import domefold.engine.CrossChecks;
 import domefold.engine.Gate;
 import domefold.evidence.Constant;
@@ -14,6 +15,9 @@ import domefold.patient.Measure;
 import domefold.patient.Ptosis;
 import domefold.patient.ReadBy;
 import domefold.patient.Side;
+import domefold.store.CaseFile;
+import domefold.store.CaseRules;
+import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.EnumSet;
 import java.util.HashSet;
@@ -91,6 +95,16 @@ class PatientDrawPropertyTest {
                         !Gate.check(measure, reading.value(), Drawn.EVIDENCE).refused(), patient.of().code()));
             }
         });
+    }
+
+    @Test
+    void aCaseFileHoldsThePatientAsDrawn() {
+        for (int number = 1; number <= 60; number++) {
+            Case of = DRAW.of(number).of();
+            byte[] file = CaseFile.write(of).getBytes(StandardCharsets.UTF_8);
+            assertEquals(of, CaseFile.read(file, of.code(), CaseRules.of(Drawn.EVIDENCE,
+                    read -> CaseGate.check(read, Drawn.EVIDENCE))), of.code());
+        }
     }
 
     @Test
