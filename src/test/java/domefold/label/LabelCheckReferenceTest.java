@@ -52,7 +52,8 @@ class LabelCheckReferenceTest {
     /** The first four: an independent encoder (zint 2.11.1); then two open implementations of the standard. */
     @ParameterizedTest
     @CsvSource({"+A123BJC5D6E71,G", "+A99912345,7", "+A9991234,2", "+H123PARTNO1234567890120,Z", "+BLUEUNICORN7,N",
-            "+A99912345/$$52001510X3,3", "+A99912345/$$52001510X3/16D20111212/S77DEFG45,7", "+$$52001510X3G,D"})
+            "+A99912345/$$52001510X3,3", "+A99912345/$$52001510X3/16D20111212/S77DEFG45,7",
+            "+A99912345/$$52001510X3/16D20111212/S77DE1G45,-", "+$$52001510X3G,D"})
     void aPublishedStringEndsInItsCheckCharacter(String body, char check) {
         assertEquals(check, Hibc43.of(body));
     }
