@@ -1,36 +1,27 @@
 package domefold.app;
 
 import domefold.outcome.Refusal;
-import domefold.record.RecordEvent;
-import domefold.records.RecordHeader;
-import domefold.records.RecordList;
 import domefold.store.Homes;
+import domefold.store.RecordIndex;
 import domefold.store.RecordShelf;
 import domefold.store.Stored;
 import java.io.IOException;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
 /** What a coordinator finds: every record by its header, and one record by its id. */
 final class RecordRoom {
     private final RecordShelf shelf;
+    private final RecordIndex index;
 
     RecordRoom(Homes homes) {
         this.shelf = new RecordShelf(homes.records());
+        this.index = new RecordIndex(homes.records(), homes.cache());
     }
 
-    /** Every record's newest version. */
-    RecordList list() throws IOException {
-        List<RecordHeader> headers = new ArrayList<>();
-        for (String id : shelf.ids()) {
-            Optional<Stored> newest = shelf.newest(id);
-            if (newest.isPresent()) {
-                List<RecordEvent> events = shelf.events(id);
-                headers.add(RecordHeader.of(newest.get().record(), events));
-            }
-        }
-        return RecordList.of(headers);
+    /** Every record's newest version, and the cases that could not be read. */
+    RecordIndex.Opened open() throws IOException {
+        return index.open();
     }
 
     /**
@@ -43,7 +34,7 @@ final class RecordRoom {
         if (found.isPresent()) {
             return found.get();
         }
-        List<String> near = list().nearest(id);
+        List<String> near = open().list().nearest(id);
         throw new Refusal("no-such-record", id, "there is no record '" + id + "'"
                 + (near.isEmpty() ? "; 'domefold records find' lists them" : "; did you mean " + String.join(" or ", near) + "?"));
     }

@@ -11,8 +11,10 @@ import domefold.sheet.Allowed;
 import domefold.sheet.Order;
 import domefold.sheet.OrderSheet;
 import domefold.store.AnswerJson;
+import domefold.store.RecordIndex;
 import domefold.store.Stored;
 import domefold.store.Verification;
+import java.io.IOException;
 import java.nio.file.Files;
 import java.time.YearMonth;
 import java.time.format.DateTimeParseException;
@@ -42,6 +44,13 @@ final class RecordsCommand implements Runner {
         return root.faces().records(root.bench(null));
     }
 
+    /** Every record that can be read; the others are named on standard error, so that nobody takes them for absent. */
+    private static RecordList readable(Domefold root) throws IOException {
+        RecordIndex.Opened opened = new RecordRoom(root.homes()).open();
+        opened.unreadable().forEach((id, why) -> root.console().say("case " + id + " is not listed: its record " + why));
+        return opened.list();
+    }
+
     @Command(name = "find", description = {"Records by words: case, date, status, device.", ""},
             footer = {"", "Example: domefold records find signed saline"})
     static final class Find implements Runner {
@@ -59,7 +68,7 @@ final class RecordsCommand implements Runner {
 
         @Override
         public int run() throws Exception {
-            RecordList list = new RecordRoom(root.homes()).list();
+            RecordList list = readable(root);
             String text = String.join(" ", words);
             List<RecordHeader> found = text.isBlank() ? list.all() : list.find(RecordQuery.of(text));
             root.console().answer(as.json(), () -> RecordsText.found(found, list.nothingFound(text)),
@@ -113,7 +122,7 @@ final class RecordsCommand implements Runner {
         @Override
         public int run() throws Exception {
             YearMonth asked = month == null ? YearMonth.now(root.console().clock()) : month(month);
-            List<DueList.Due> due = DueList.of(new RecordRoom(root.homes()).list().all(), asked);
+            List<DueList.Due> due = DueList.of(readable(root).all(), asked);
             root.console().answer(as.json(), () -> RecordsText.due(asked, due), () -> AnswerJson.text(RecordsJson.due(asked, due)));
             return Exit.DONE;
         }
