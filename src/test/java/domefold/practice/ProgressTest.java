@@ -2,11 +2,14 @@ package domefold.practice;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import domefold.evidence.Constants;
+import domefold.outcome.Refusal;
 import domefold.patient.Measure;
 import domefold.patient.Side;
+import domefold.store.CsvText;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -86,21 +89,33 @@ class ProgressTest {
     @Test
     void theTrainingLogHoldsEveryLineAndSaysPractice() {
         Progress progress = Progress.NONE.with(marking(7, 1, 0.75, 1), DAY);
-        assertEquals("kind,date,case,level,decision,side,warning,standing,weight,credit\r\n"
-                + "practice,2026-03-04,7,1,pocket,left,,defensible,2,0.75\r\n"
-                + "practice,2026-03-04,7,1,volume,,,inside,2,1\r\n", TrainingLog.csv(progress));
+        assertEquals("kind,session,date,case,level,decision,side,warning,standing,weight,credit\r\n"
+                + "practice,1,2026-03-04,7,1,pocket,left,,defensible,2,0.75\r\n"
+                + "practice,1,2026-03-04,7,1,volume,,,inside,2,1\r\n", TrainingLog.csv(progress));
     }
 
     @Test
-    void noCellOfALogNeedsQuotes() {
+    void aLogIsReadBackAsItWasAndNoCellNeedsQuotes() {
         Dice dice = new Dice(5);
         Progress progress = Progress.NONE;
         for (int number = 1; number <= 30; number++) {
             progress = progress.with(Fellows.mark(PATIENTS.of(number), Fellows.random(dice)), DAY);
         }
+        assertEquals(progress, TrainingLog.read(CsvText.read("log", TrainingLog.csv(progress))));
         for (String line : TrainingLog.csv(progress).split("\r\n")) {
-            assertTrue(line.matches("[a-z0-9.-]*(,[a-z0-9.-]*){9}"), line);
+            assertTrue(line.matches("[a-z0-9.-]*(,[a-z0-9.-]*){10}"), line);
         }
+    }
+
+    @Test
+    void whatIsNoLogIsRefusedByItsLine() {
+        String log = TrainingLog.csv(Progress.NONE.with(marking(7, 1, 0.75, 1), DAY));
+        for (String wrong : List.of(log.replace("pocket", "pickpocket"), log.replace("2026-03-04", "04/03/2026"),
+                log.replace("practice,1", "clinical,1"), log.replace(",7,1,volume", ",8,1,volume"), log.replace("2,0.75", "NaN,0.75"), log.replace("0.75", "7.5"))) {
+            Refusal refusal = assertThrows(Refusal.class, () -> TrainingLog.read(CsvText.read("log", wrong)));
+            assertTrue(refusal.where().startsWith("log line "), refusal.where());
+        }
+        assertThrows(Refusal.class, () -> TrainingLog.read(CsvText.read("log", "a,b\r\n1,2\r\n")));
     }
 
     private static Progress cases(int level, double credit, int cases) {
