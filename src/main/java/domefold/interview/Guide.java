@@ -11,6 +11,7 @@ import domefold.plan.Plan;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
+import java.util.stream.Stream;
 
 /**
  * What questions may look at beside the dossier.
@@ -33,11 +34,12 @@ public record Guide(
     List<String> howTaken(Measure measure) {
         for (Table.Row row : evidence.table("measurements").rows()) {
             if (row.text("id").equals(measure.evidenceId())) {
-                return List.of(
+                String raters = row.text("repeatability_note");
+                return Stream.of(
                         Words.sentence(row.text("definition")),
                         Words.sentence(row.text("how_taken")),
                         "Source: " + row.text("source") + " (" + row.text("status") + ").",
-                        Words.sentence("between raters: " + row.text("repeatability_note")));
+                        raters.isBlank() ? "" : Words.sentence("between raters: " + raters)).filter(line -> !line.isEmpty()).toList();
             }
         }
         return List.of(Words.sentence(measure.words() + ", in " + measure.unit()));

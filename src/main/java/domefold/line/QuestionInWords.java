@@ -5,7 +5,6 @@ import domefold.interview.Question;
 import domefold.interview.Room;
 import domefold.report.Page;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /** The question that has the floor, with what is expected. */
@@ -25,8 +24,14 @@ final class QuestionInWords {
         String offer = question.offered(interview.dossier(), interview.guide())
                 .map(offered -> "; an empty line takes " + offered).orElse("");
         String standing = interview.shown(question).map(shown -> " Now " + flat(shown) + ".").orElse("");
-        page.paragraph(0, question.prompt() + "?" + standing + " Answer: " + question.expects() + choices(interview, question)
+        page.paragraph(0, question.prompt() + "?" + standing + " Answer: " + expects(question) + choices(interview, question)
                 + offer + (question.required() ? "." : ", or skip."));
+    }
+
+    /** Here devices are pinned by words and row numbers, not by a key. */
+    private static String expects(Question question) {
+        return question.id().equals("pins") ? "row numbers or codes, `pin` before one to go on pinning, an empty line when done"
+                : question.expects();
     }
 
     /** The words to choose from, where the question does not name them itself. */
@@ -65,7 +70,6 @@ final class QuestionInWords {
 
     /** Where the consult now is. */
     static String room(Room room) {
-        return "Room " + (room.ordinal() + 1) + " of " + Room.values().length + ": " + room.title() + ", "
-                + room.words().toLowerCase(Locale.ROOT) + ".";
+        return "Room " + (room.ordinal() + 1) + " of " + Room.values().length + ": " + room.title() + ".";
     }
 }

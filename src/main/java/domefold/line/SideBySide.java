@@ -37,7 +37,8 @@ final class SideBySide {
     }
 
     private String written() {
-        row("", c -> (shown.indexOf(c) + 1) + ". " + c.device().id());
+        page.paragraph(0, "Pinned: " + QuestionInWords.pins(shown.stream().map(c -> c.device().id()).toList()) + ".");
+        row("", c -> String.valueOf(shown.indexOf(c) + 1));
         row("device", c -> c.device().fill().key() + ", " + c.device().profile().key() + ", " + c.device().surface().key());
         row("volume", c -> Numbers.ml(c.device().nominalMl()) + c.device().labelFillMl().map(b -> ", label " + Numbers.ml(b)).orElse(""));
         row("width", c -> Numbers.cm(c.device().widthCm()) + (c.device().heightCm() == c.device().widthCm() ? ""
@@ -51,7 +52,7 @@ final class SideBySide {
                     ? Numbers.marginMl(c.side(side).volumeMarginMl().getAsDouble()) : "unknown");
             row("  fold target", c -> c.side(side).foldTargetCm().isPresent()
                     ? Numbers.cm(c.side(side).foldTargetCm().getAsDouble()) : "unknown");
-            row("  fold lower by", c -> c.side(side).foldLoweringCm().isPresent()
+            row("  lower fold", c -> c.side(side).foldLoweringCm().isPresent()
                     ? Numbers.cm(c.side(side).foldLoweringCm().getAsDouble()) : "unknown");
         }
         row("opening", c -> c.incision().map(i -> Numbers.cm(new domefold.outcome.Band(i.lowCm(), i.highCm()))).orElse("unknown"));

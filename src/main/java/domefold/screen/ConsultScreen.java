@@ -132,7 +132,8 @@ public record ConsultScreen(
         if (shown == Room.RECORD) {
             return RecordKeys.enter(this);
         }
-        return after(interview.say(entry.text()), Effect.Journal.ANSWER);
+        return after(interview.say(entry.text()), entry.text().strip().equalsIgnoreCase("undo") ? Effect.Journal.UNDO
+                : entry.text().strip().equalsIgnoreCase("redo") ? Effect.Journal.REDO : Effect.Journal.ANSWER);
     }
 
     /** The step that follows a typed line. */

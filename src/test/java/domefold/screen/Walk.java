@@ -76,6 +76,12 @@ public final class Walk {
         return key(Key.Kind.ENTER);
     }
 
+    /** Types the line and Enter; a refused line is not left standing. */
+    public Walk lineCleared(String text) {
+        line(text);
+        return screen instanceof ConsultScreen consult && !consult.entry().isEmpty() ? key(Key.Kind.ESCAPE) : this;
+    }
+
     public Walk lines(List<String> lines) {
         lines.forEach(this::line);
         return this;
