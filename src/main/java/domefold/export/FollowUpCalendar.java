@@ -1,5 +1,6 @@
 package domefold.export;
 
+import domefold.outcome.Refusal;
 import domefold.record.ConsultRecord;
 import domefold.record.FollowUp;
 import domefold.record.RecordStatus;
@@ -31,10 +32,16 @@ public final class FollowUpCalendar {
     /**
      * The reminders of several records in one calendar.
      *
-     * @throws domefold.outcome.Refusal if one of them is an invented patient's
+     * @throws Refusal if one of them is an invented patient's, or if there is no date at all: the standard knows no empty
+     *     calendar
      */
     public static String of(List<ConsultRecord> records, Reading reading) {
         records.forEach(Allowed::toLeave);
+        if (records.stream().allMatch(record -> record.followUp().map(plan -> stands(plan, reading).isEmpty()).orElse(true))) {
+            throw new Refusal("no-reminders", records.size() == 1 ? records.get(0).id() : "calendar",
+                    (records.size() == 1 ? "case " + records.get(0).id() + " has" : "these records have")
+                            + " no follow-up dates to put in a calendar; they come with the schedule that is settled");
+        }
         IcsText out = new IcsText().line("BEGIN", "VCALENDAR").line("VERSION", "2.0")
                 .text("PRODID", "-//Domefold//Domefold//EN").line("CALSCALE", "GREGORIAN").text("NAME", "Follow-up visits");
         for (ConsultRecord record : records) {
@@ -43,8 +50,12 @@ public final class FollowUpCalendar {
         return out.line("END", "VCALENDAR").toString();
     }
 
+    private static List<FollowUp.Reminder> stands(FollowUp plan, Reading reading) {
+        return reading == Reading.EARLIEST ? plan.densest() : plan.sparsest();
+    }
+
     private static void entries(ConsultRecord record, FollowUp plan, Reading reading, IcsText out) {
-        List<FollowUp.Reminder> stands = reading == Reading.EARLIEST ? plan.densest() : plan.sparsest();
+        List<FollowUp.Reminder> stands = stands(plan, reading);
         List<FollowUp.Reminder> other = reading == Reading.EARLIEST ? plan.sparsest() : plan.densest();
         for (int i = 0; i < stands.size(); i++) {
             FollowUp.Reminder reminder = stands.get(i);

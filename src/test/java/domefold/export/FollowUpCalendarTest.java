@@ -18,6 +18,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.UUID;
 import org.junit.jupiter.api.Test;
 
@@ -70,6 +71,19 @@ class FollowUpCalendarTest {
                 "augment", "rupture", "ngũgĩ", "ml")) {
             assertFalse(lower.contains(telling), telling);
         }
+    }
+
+    /** RFC 5545, 3.4 and 3.6: a calendar holds at least one component. */
+    @Test
+    void aRecordWithoutDatesGivesNoEmptyCalendar() {
+        ConsultRecord without = new ConsultRecord(RECORD.id(), 1, RECORD.status(), false, RECORD.inputs(), RECORD.answers(),
+                RECORD.planJson(), RECORD.left(), RECORD.right(), RECORD.considered(), RECORD.topics(), Optional.empty(),
+                RECORD.outcomes(), RECORD.overrides(), RECORD.versions(), RECORD.authorship(), RECORD.amendment());
+        assertEquals("no-reminders", assertThrows(Refusal.class,
+                () -> FollowUpCalendar.of(without, FollowUpCalendar.Reading.EARLIEST)).code());
+        assertEquals(2, read(FollowUpCalendar.of(List.of(without, RECORD), FollowUpCalendar.Reading.EARLIEST)).getEvents().size());
+        assertEquals("no-reminders", assertThrows(Refusal.class,
+                () -> FollowUpCalendar.of(List.of(), FollowUpCalendar.Reading.EARLIEST)).code());
     }
 
     @Test
