@@ -1,5 +1,6 @@
 package domefold.advise;
 
+import domefold.choose.Pairs;
 import domefold.device.Device;
 import domefold.device.Fill;
 import domefold.device.Surface;
@@ -14,12 +15,14 @@ import domefold.patient.Route;
 import domefold.patient.Side;
 import domefold.plan.Candidate;
 import domefold.plan.CandidateExtras;
+import domefold.plan.DevicePair;
 import domefold.plan.SideLimits;
 import domefold.shell.BreastAfter;
 import domefold.shell.Insertion;
 import domefold.shell.InsertionBand;
 import domefold.shell.RippleRank;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -104,5 +107,10 @@ final class Extras implements CandidateExtras {
         double pinchCm = medialCm.getAsDouble() + lateralCm.getAsDouble();
         return Optional.of(BreastAfter.of(volumeMl.getAsDouble(), baseCm.getAsDouble(), pinchCm, device, evidence.constants())
                 .upperPercentBand());
+    }
+
+    @Override
+    public List<DevicePair> pairs(Case of, SideLimits left, SideLimits right, List<Candidate> candidates) {
+        return Pairs.of(of, left, right, candidates, evidence.constants());
     }
 }

@@ -41,7 +41,7 @@ class PlanTextTest {
                         candidate("saline-smooth-full-280", Verdict.FITS, Verdict.FITS),
                         candidate("gel-smooth-low-440", Verdict.OUTSIDE, Verdict.TIGHT)),
                 List.of(new DevicePair("gel-smooth-moderate-plus-300", "saline-smooth-full-280", 300, 305, OptionalDouble.of(5),
-                        "The sides differ in fill.")));
+                        0.1, Verdict.FITS, List.of(new Note("pair-filled", "The sides differ in fill.")))));
     }
 
     private static SideLimits limits(Side side, double ceilingCm, double volumeMl) {

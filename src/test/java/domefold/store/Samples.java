@@ -98,7 +98,8 @@ public final class Samples {
                 Optional.empty());
         return new Plan(of, "Invented list", NO_DIGEST, List.of(), List.of(new Note("invented-catalogue", "it is invented")),
                 limits(Side.LEFT), none(Side.RIGHT), List.of(full, open),
-                List.of(new DevicePair("G-290", "S-300", 290, 310, OptionalDouble.of(5), "5 mL remain")));
+                List.of(new DevicePair("G-290", "S-300", 290, 310, OptionalDouble.of(5), 0.1, Verdict.FITS,
+                        List.of(new Note("pair-not-seen", "5 mL remain")))));
     }
 
     private static SideLimits limits(Side side) {
