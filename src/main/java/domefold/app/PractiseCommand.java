@@ -2,15 +2,16 @@ package domefold.app;
 
 import domefold.practice.PatientDraw;
 import domefold.practice.PracticeCase;
-import domefold.store.CaseFile;
+import domefold.practice.TutorSheet;
+import domefold.store.PracticeJson;
 import java.util.OptionalInt;
 import java.util.OptionalLong;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
-@Command(name = "practise", description = {"A practice case on the screen; with --as json the invented case itself. The same"
-        + " number always gives the same patient.", ""},
+@Command(name = "practise", description = {"A practice case on the screen; with --as json the invented case and its reference"
+        + " marking. The same number always gives the same patient.", ""},
         footer = {"", "Example: domefold practise --level 2 --draw 7"})
 final class PractiseCommand implements Runner {
     private final Domefold root;
@@ -45,7 +46,9 @@ final class PractiseCommand implements Runner {
             throw new WrongUsage("--as json needs --draw, the number of the patient");
         }
         int of = level == null ? PatientDraw.levelOf(draw) : level;
-        root.console().json(CaseFile.write(PatientDraw.of(draw, of, root.evidence()).of()));
+        Workbench bench = root.bench(null);
+        root.console().json(PracticeJson.write(
+                TutorSheet.of(draw, of, bench.catalogue(), bench.evidence(), bench.options())));
         return Exit.DONE;
     }
 }
