@@ -43,7 +43,8 @@ public record ConsultScreen(
 
     /** The first screen of a consult. */
     public static ConsultScreen of(Desk desk, Interview interview) {
-        return new ConsultScreen(desk, interview, interview.room(), EntryLine.EMPTY, List.of(), Role.BODY,
+        boolean readingsStand = interview.room().ordinal() > Room.LIMITS.ordinal() && interview.dossier().choices().settled().isEmpty();
+        return new ConsultScreen(desk, interview, readingsStand ? Room.LIMITS : interview.room(), EntryLine.EMPTY, List.of(), Role.BODY,
                 Overlay.NONE, DevicesState.FIRST, 0, Optional.empty());
     }
 

@@ -72,12 +72,15 @@ final class ConversationView {
     private static List<Line> past(Interview interview, int width) {
         List<Line> lines = new ArrayList<>();
         int label = labelWidth(width);
+        for (Question question : interview.questions()) {
+            boolean asked = interview.exchanges().stream().anyMatch(exchange -> exchange.questionId().equals(question.id()));
+            if (!asked && question.answered(interview.dossier())) {
+                answer(lines, question.label(), question.shown(interview.dossier()).orElse(""), width - label - 1);
+            }
+        }
         for (Exchange exchange : interview.exchanges()) {
             String prompt = interview.question(exchange.questionId()).label();
-            List<String> parts = TextWidth.wrap(exchange.shown(), width - label - 1);
-            for (int i = 0; i < parts.size(); i++) {
-                lines.add(new Line(i == 0 ? prompt : "", parts.get(i), Role.ANSWER));
-            }
+            answer(lines, prompt, exchange.shown(), width - label - 1);
             for (Note note : exchange.remarks()) {
                 List<String> sentences = TextWidth.wrap(note.text(), width - 2);
                 for (int i = 0; i < sentences.size(); i++) {
@@ -86,6 +89,13 @@ final class ConversationView {
             }
         }
         return lines;
+    }
+
+    private static void answer(List<Line> lines, String label, String shown, int width) {
+        List<String> parts = TextWidth.wrap(shown, width);
+        for (int i = 0; i < parts.size(); i++) {
+            lines.add(new Line(i == 0 ? label : "", parts.get(i), Role.ANSWER));
+        }
     }
 
     private static int labelWidth(int width) {

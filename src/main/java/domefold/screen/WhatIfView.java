@@ -11,7 +11,7 @@ import java.util.Optional;
 
 /** What another answer would change: as it stands and as it would be, line by line, what changed marked. */
 final class WhatIfView {
-    private static final int LABEL_WIDTH = 36;
+    private static final int WIDEST_LABEL = 36;
     private static final int WIDEST = 124;
     private static final int FOLLOWED = 3;
 
@@ -31,15 +31,20 @@ final class WhatIfView {
         } else {
             Difference difference = Difference.between(before.get(), after.get(), followed(screen),
                     screen.interview().guide().evidence().constants());
+            RoomViews.entry(canvas, row + height - 1, screen);
             rows(canvas, at + 1, width, row + height - 2 - at, screen.scroll(), difference);
+            return;
         }
         RoomViews.entry(canvas, row + height - 1, screen);
     }
 
     private static int heading(Canvas canvas, int row, int width, WhatIf.Change change) {
         canvas.text(1, row, "What if", Role.LABEL);
-        canvas.textWithin(9, row, width - 8, change.label() + " were " + change.now() + ", not " + change.was(), Role.QUESTION);
-        return row + 1;
+        int at = row;
+        for (String part : canvas.wrap(change.label() + " were " + change.now() + ", not " + change.was(), width - 8)) {
+            canvas.text(9, at++, part, Role.QUESTION);
+        }
+        return at;
     }
 
     /** The pinned devices, or the first of the list where none is pinned. */
@@ -62,29 +67,30 @@ final class WhatIfView {
             }
             lines.add(new Line("", one));
         }
-        int each = (width - LABEL_WIDTH - 2) / 2;
-        canvas.text(1 + LABEL_WIDTH, row, "as it stands", Role.FAINT);
-        canvas.text(3 + LABEL_WIDTH + each, row, "as it would be", Role.FAINT);
+        int label = Math.min(WIDEST_LABEL, width / 3 + 4);
+        int each = (width - label - 2) / 2;
+        canvas.text(1 + label, row, "as it stands", Role.FAINT);
+        canvas.text(3 + label + each, row, "as it would be", Role.FAINT);
         int body = height - 1;
         int from = Math.max(0, Math.min(scroll, lines.size() - body));
         for (int i = 0; i < body && from + i < lines.size(); i++) {
-            line(canvas, row + 1 + i, each, lines.get(from + i));
+            line(canvas, row + 1 + i, label, each, lines.get(from + i));
         }
         if (lines.size() > body) {
-            canvas.textRight(canvas.columns() - 1, row, "rows " + (from + 1) + "–" + Math.min(lines.size(), from + body)
+            canvas.textRight(canvas.columns() - 1, Chrome.entryRow(canvas), "rows " + (from + 1) + "–" + Math.min(lines.size(), from + body)
                     + " of " + lines.size(), Role.FAINT);
         }
     }
 
-    private static void line(Canvas canvas, int row, int each, Line line) {
+    private static void line(Canvas canvas, int row, int label, int each, Line line) {
         if (line.row() == null) {
             canvas.text(1, row, line.heading().equals("case") ? "the case" : line.heading(), Role.LABEL);
             return;
         }
         boolean changed = line.row().changed();
         canvas.text(1, row, changed ? String.valueOf(canvas.glyphs().pointer()) : " ", Role.CAUTION);
-        canvas.textWithin(3, row, LABEL_WIDTH - 3, line.row().label(), changed ? Role.BODY : Role.FAINT);
-        canvas.textWithin(1 + LABEL_WIDTH, row, each, line.row().before(), Role.FAINT);
-        canvas.textWithin(3 + LABEL_WIDTH + each, row, each, line.row().after(), changed ? Role.ANSWER : Role.FAINT);
+        canvas.textWithin(3, row, label - 3, line.row().label(), changed ? Role.BODY : Role.FAINT);
+        canvas.textWithin(1 + label, row, each, line.row().before(), Role.FAINT);
+        canvas.textWithin(3 + label + each, row, each, line.row().after(), changed ? Role.ANSWER : Role.FAINT);
     }
 }
