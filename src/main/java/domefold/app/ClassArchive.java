@@ -18,7 +18,7 @@ final class ClassArchive {
     /** @param args the command line of an ordinary run */
     public static void main(String[] args) throws IOException {
         int loaded = 0;
-        for (Path jar : jars()) {
+        for (Path jar : jars(LIBRARIES)) {
             for (String name : classes(jar)) {
                 loaded += load(name) ? 1 : 0;
             }
@@ -27,12 +27,13 @@ final class ClassArchive {
         System.exit(CommandShell.run(args, Console.ofProcess()));
     }
 
-    private static List<Path> jars() throws IOException {
+    /** The program's own jar and those of its libraries whose file name holds one of these words. */
+    static List<Path> jars(List<String> words) throws IOException {
         Path own = Path.of(ClassArchive.class.getProtectionDomain().getCodeSource().getLocation().getPath());
         List<Path> jars = new ArrayList<>(List.of(own));
         try (JarFile file = new JarFile(own.toFile())) {
             for (String entry : file.getManifest().getMainAttributes().getValue("Class-Path").split(" ")) {
-                if (LIBRARIES.stream().anyMatch(entry::contains)) {
+                if (words.stream().anyMatch(entry::contains)) {
                     jars.add(own.resolveSibling(entry));
                 }
             }
