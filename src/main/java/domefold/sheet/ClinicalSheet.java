@@ -32,6 +32,8 @@ public final class ClinicalSheet {
         blocks.add(new Block.Heading("Readings"));
         blocks.add(ReadingsGrid.ofSides(record.inputs()));
         blocks.add(ReadingsGrid.ofPatient(record.inputs()));
+        blocks.add(new Block.Heading("Wishes"));
+        blocks.add(ReadingsGrid.wishes(record.inputs()));
         considered(record, blocks);
         followUp(record, blocks);
         PatientSheet.figures(record.outcomes(), blocks);

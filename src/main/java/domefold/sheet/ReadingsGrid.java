@@ -8,6 +8,7 @@ import domefold.patient.Ptosis;
 import domefold.patient.ReadBy;
 import domefold.patient.Reading;
 import domefold.patient.Side;
+import domefold.patient.Wishes;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
@@ -48,6 +49,16 @@ public final class ReadingsGrid {
             facts.add(new Block.Fact(question.words(), answer(inputs.history(), question)));
         }
         return new Block.Facts(facts);
+    }
+
+    /** What she wishes, as far as it was asked. */
+    public static Block.Facts wishes(Case inputs) {
+        List<Block.Fact> facts = new ArrayList<>();
+        inputs.wishes().upperPole().ifPresent(pole -> facts.add(new Block.Fact("upper pole", pole.key())));
+        inputs.wishes().sizeWishMl().ifPresent(sizeMl -> facts.add(new Block.Fact("size", DeviceWords.exactMl(sizeMl))));
+        inputs.wishes().weights().forEach((matter, weight) -> facts.add(
+                new Block.Fact(matter.words(), weight + " of " + Wishes.HIGHEST_WEIGHT)));
+        return new Block.Facts(facts.isEmpty() ? List.of(new Block.Fact("wishes", "not asked")) : facts);
     }
 
     private static String words(Measure measure, Optional<Reading> found, Case inputs) {

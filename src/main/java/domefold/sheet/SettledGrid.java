@@ -20,6 +20,9 @@ public final class SettledGrid {
 
     /** One row per thing settled. */
     public static Block.Grid of(ConsultRecord record) {
+        if (record.left().isEmpty() && record.right().isEmpty()) {
+            return new Block.Grid(HEADER, WEIGHTS, List.of(List.of("Device", "nothing settled", "nothing settled")));
+        }
         List<List<String>> rows = new ArrayList<>();
         row(rows, record, "Device", settled -> settled.device().id() + ", " + DeviceWords.kind(settled.device()));
         row(rows, record, "Listed size", settled -> DeviceWords.exactMl(settled.device().nominalMl()));

@@ -7,7 +7,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import domefold.outcome.Band;
 import domefold.outcome.Refusal;
+import domefold.patient.Case;
 import domefold.patient.Side;
+import domefold.patient.Wishes;
 import domefold.record.ConsultRecord;
 import domefold.record.RecordStatus;
 import java.time.LocalDate;
@@ -42,6 +44,15 @@ class SheetTest {
         assertEquals(List.of("nipple to fold at rest", "6.4 cm, mean of 2", "6.6 cm"), rows.get(0));
         assertEquals(List.of("base width", "12.0 cm", "12.8 cm"), rows.get(1));
         assertEquals(List.of("breast volume", "241 mL, by surface scan", "not taken"), rows.get(2));
+    }
+
+    @Test
+    void wishesCarryTheirUnitAndTheirScale() {
+        Case inputs = SampleRecords.signed().inputs().withWishes(new Wishes(Optional.of(Wishes.UpperPole.SLOPED),
+                OptionalDouble.of(300), Map.of(Wishes.Matter.SHORT_SCAR, 3)));
+        assertEquals(List.of(new Block.Fact("upper pole", "sloped"), new Block.Fact("size", "300 mL"),
+                new Block.Fact("a short scar", "3 of 5")), ReadingsGrid.wishes(inputs).facts());
+        assertEquals("not asked", ReadingsGrid.wishes(SampleRecords.signed().inputs()).facts().get(0).value());
     }
 
     @Test
