@@ -7,6 +7,8 @@ import domefold.interview.Guide;
 import domefold.interview.Interview;
 import domefold.outcome.Refusal;
 import domefold.patient.Case;
+import domefold.record.ConsultRecord;
+import domefold.record.TypedAnswer;
 import domefold.screen.Desk;
 import domefold.screen.StartScreen;
 import domefold.store.Journal;
@@ -57,6 +59,19 @@ final class ConsultDesk {
                         .withSetting(bench.settings().defaults()))));
         for (Journal.Entry entry : left.entries()) {
             interview = replay(interview, entry);
+        }
+        return interview;
+    }
+
+    /** A saved consult as it was, from its inputs and its answers as typed. */
+    Interview again(ConsultRecord record) {
+        Interview interview = begin(Optional.of(record.inputs()));
+        for (TypedAnswer answer : record.answers()) {
+            try {
+                interview = interview.answer(answer.question(), answer.text());
+            } catch (Refusal noLongerAccepted) {
+                continue;
+            }
         }
         return interview;
     }

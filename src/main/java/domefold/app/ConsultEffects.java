@@ -21,6 +21,8 @@ final class ConsultEffects implements Effects, AutoCloseable {
     private Journal journal;
     private int revision;
     private boolean answered;
+    private Stored amended;
+    private String why = "";
     private int unsaved = Exit.DONE;
 
     ConsultEffects(Workbench bench, ConsultDesk desk, ConsultSaving saving) {
@@ -89,6 +91,7 @@ final class ConsultEffects implements Effects, AutoCloseable {
                     .orElseThrow(() -> new Refusal("no-journal", journalId.get(), "that consult is no longer there"));
             journal = Journal.resume(left);
             answered = true;
+            amended = null;
             Interview interview = desk.resume(left);
             revision = saving.revision(interview.dossier().patientCase().code());
             return ConsultScreen.of(desk.desk(), interview);
@@ -100,11 +103,31 @@ final class ConsultEffects implements Effects, AutoCloseable {
     ConsultScreen opened(Interview interview, Optional<Case> start) throws IOException {
         revision = 0;
         answered = false;
+        amended = null;
         journal = Journal.begin(bench.homes().journals(), new Journal.Start(now(), false, start, ""));
         return ConsultScreen.of(desk.desk(), interview);
     }
 
+    /** The screen of a signed record's consult; it is not journalled, and signing makes the next version. */
+    ConsultScreen amending(Stored from, String reason) throws IOException {
+        close();
+        amended = from;
+        why = reason;
+        return ConsultScreen.of(desk.desk(), desk.again(from.record()));
+    }
+
+    private Effect.Outcome amended(Effect.Save save) throws IOException {
+        if (!save.sign()) {
+            return new Effect.Failed(save, "An amendment is signed; a draft of it is not kept. `sign` and your initials saves it.");
+        }
+        amended = saving.amend(save.interview(), save.author(), amended, why);
+        return new Effect.Done(save, "Version " + amended.version() + " signed and saved: " + amended.file());
+    }
+
     private Effect.Outcome saved(Effect.Save save) throws IOException {
+        if (amended != null) {
+            return amended(save);
+        }
         Stored stored = save.sign() ? saving.sign(save.interview(), save.author(), revision)
                 : saving.draft(save.interview(), save.author(), revision);
         revision = save.sign() ? 0 : stored.revision();

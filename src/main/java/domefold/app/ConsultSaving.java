@@ -3,8 +3,10 @@ package domefold.app;
 import domefold.export.PlanLimits;
 import domefold.interview.Interview;
 import domefold.interview.RecordDraft;
+import domefold.outcome.Refusal;
 import domefold.record.CaseCode;
 import domefold.record.ConsultRecord;
+import domefold.record.RecordStatus;
 import domefold.record.Versions;
 import domefold.report.SheetText;
 import domefold.sheet.ClinicalSheet;
@@ -56,6 +58,17 @@ final class ConsultSaving {
     Stored sign(Interview interview, String author, int revision) throws IOException {
         Instant now = now();
         return store.sign(record(interview, author, now), revision, author, now, ConsultSaving::summary);
+    }
+
+    /** Signs what the consult says now as the version after that one; reminders keep their ids where their day stays. */
+    Stored amend(Interview interview, String author, Stored from, String reason) throws IOException {
+        ConsultRecord changed = record(interview, author, now());
+        ConsultRecord before = from.record();
+        if (!changed.id().equals(before.id())) {
+            throw new Refusal("other-case", changed.id(), "an amendment keeps its case code " + before.id()
+                    + "; it was changed to '" + changed.id() + "'");
+        }
+        return store.amend(from, changed.asOf(before), RecordStatus.AMENDED, reason, author, now(), ConsultSaving::summary);
     }
 
     private Instant now() {

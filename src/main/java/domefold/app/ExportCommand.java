@@ -1,7 +1,5 @@
 package domefold.app;
 
-import domefold.export.Exports;
-import domefold.export.pdf.Paper;
 import domefold.store.AtomicFile;
 import domefold.store.Stored;
 import java.nio.file.Path;
@@ -9,8 +7,8 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
-@Command(name = "export", description = {"One record in another format: pdf (clinical summary), patient and order (sheets,"
-        + " PDF), ics (reminders), fhir (bundle).", ""},
+@Command(name = "export", description = {"One record in another format: text or pdf (clinical summary), patient and order"
+        + " (sheets, PDF), ics (reminders), fhir (bundle), json (the record itself).", ""},
         footer = {"", "Example: domefold records export K-2041 --as ics --out reminders.ics"})
 final class ExportCommand implements Runner {
     private final Domefold root;
@@ -18,7 +16,7 @@ final class ExportCommand implements Runner {
     @Parameters(paramLabel = "ID", description = "The case code.")
     private String id;
 
-    @Option(names = "--as", paramLabel = "FORMAT", required = true, description = "pdf, patient, order, ics or fhir.")
+    @Option(names = "--as", paramLabel = "FORMAT", required = true, description = "text, pdf, patient, order, ics, fhir or json.")
     private String format;
 
     @Option(names = "--out", paramLabel = "FILE", description = "Where to; a file of that name is replaced. Otherwise standard"
@@ -31,9 +29,8 @@ final class ExportCommand implements Runner {
 
     @Override
     public int run() throws Exception {
-        Exports.Format asked = Exports.Format.of(format);
         Stored stored = new RecordRoom(root.homes()).newest(id);
-        byte[] bytes = Exports.of(stored.record(), stored.loaded().sha256(), asked, Paper.A4);
+        byte[] bytes = RecordOut.bytes(stored, format);
         if (out == null) {
             root.console().bytes(bytes);
         } else {

@@ -21,6 +21,9 @@ public interface Faces {
     /** A practice case; the same number always draws the same patient. */
     int practise(Workbench bench, OptionalInt level, OptionalLong draw) throws Exception;
 
+    /** A signed record's consult again; signing saves the next version. */
+    int amend(Workbench bench, domefold.store.Stored from, String reason, boolean line) throws Exception;
+
     /** The coordinator's shell. */
     int records(Workbench bench) throws Exception;
 }

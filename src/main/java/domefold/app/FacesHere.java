@@ -5,6 +5,7 @@ import domefold.patient.Case;
 import domefold.screen.ConsultScreen;
 import domefold.screen.Screen;
 import domefold.screen.StartScreen;
+import domefold.store.Stored;
 import domefold.terminal.FullScreen;
 import domefold.terminal.NoTerminal;
 import domefold.terminal.TerminalModes;
@@ -44,6 +45,18 @@ final class FacesHere {
                     ConsultScreen first = effects.opened(desk.begin(from), from);
                     return lineByLine(bench, line)
                             ? LineFace.run(bench.console(), LineConsult.of(first.desk(), first.interview(), left), effects)
+                            : run(bench, first, effects);
+                }
+            }
+
+            @Override
+            public int amend(Workbench bench, Stored from, String reason, boolean line) throws Exception {
+                ConsultSaving saving = new ConsultSaving(bench);
+                ConsultDesk desk = new ConsultDesk(bench, from.record().id());
+                try (ConsultEffects effects = new ConsultEffects(bench, desk, saving)) {
+                    ConsultScreen first = effects.amending(from, reason);
+                    return lineByLine(bench, line)
+                            ? LineFace.run(bench.console(), LineConsult.of(first.desk(), first.interview(), List.of()), effects)
                             : run(bench, first, effects);
                 }
             }

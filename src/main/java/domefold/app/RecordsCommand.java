@@ -1,23 +1,15 @@
 package domefold.app;
 
+import domefold.export.Lists;
 import domefold.outcome.Refusal;
 import domefold.records.DueList;
 import domefold.records.RecordHeader;
 import domefold.records.RecordList;
 import domefold.records.RecordQuery;
 import domefold.report.RecordsText;
-import domefold.report.SheetText;
-import domefold.sheet.Allowed;
-import domefold.sheet.Order;
-import domefold.sheet.OrderSheet;
 import domefold.store.AnswerJson;
-import domefold.store.RecordIndex;
-import domefold.store.Stored;
 import domefold.store.Verification;
-import java.io.IOException;
-import java.nio.file.Files;
 import java.time.YearMonth;
-import java.time.format.DateTimeParseException;
 import java.util.List;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -34,21 +26,20 @@ final class RecordsCommand implements Runner {
     }
 
     CommandLine line() {
-        return new CommandLine(this).addSubcommand(new Find(root)).addSubcommand(new Show(root))
-                .addSubcommand(new ExportCommand(root)).addSubcommand(new Due(root)).addSubcommand(new OrderOf(root))
-                .addSubcommand(new Verify(root));
+        return new CommandLine(this).addSubcommand(new Find(root)).addSubcommand(new ShowCommand(root))
+                .addSubcommand(new ExportCommand(root)).addSubcommand(new Due(root)).addSubcommand(new OrderCommand(root))
+                .addSubcommand(new Verify(root)).addSubcommand(new AmendCommand(root)).addSubcommand(new MarkCommand(root))
+                .addSubcommand(new ImplantedCommand(root)).addSubcommand(new BackupCommand(root))
+                .addSubcommand(new RestoreCommand(root));
     }
 
     @Override
     public int run() throws Exception {
+        if (!root.console().terminal()) {
+            root.console().text(line().setUsageHelpWidth(80).getUsageMessage(CommandLine.Help.Ansi.OFF));
+            throw new WrongUsage("the coordinator's shell needs a terminal; name one of its commands");
+        }
         return root.faces().records(root.bench(null));
-    }
-
-    /** Every record that can be read; the others are named on standard error, so that nobody takes them for absent. */
-    private static RecordList readable(Domefold root) throws IOException {
-        RecordIndex.Opened opened = new RecordRoom(root.homes()).open();
-        opened.unreadable().forEach((id, why) -> root.console().say("case " + id + " is not listed: its record " + why));
-        return opened.list();
     }
 
     @Command(name = "find", description = {"Records by words: case, date, status, device.", ""},
@@ -60,7 +51,7 @@ final class RecordsCommand implements Runner {
         private List<String> words = List.of();
 
         @Mixin
-        private As as;
+        private AsList as;
 
         Find(Domefold root) {
             this.root = root;
@@ -68,38 +59,10 @@ final class RecordsCommand implements Runner {
 
         @Override
         public int run() throws Exception {
-            RecordList list = readable(root);
+            RecordList list = new RecordRoom(root.homes()).list(root.console());
             String text = String.join(" ", words);
             List<RecordHeader> found = text.isBlank() ? list.all() : list.find(RecordQuery.of(text));
-            root.console().answer(as.json(), () -> RecordsText.found(found, list.nothingFound(text)),
-                    () -> AnswerJson.text(RecordsJson.found(found)));
-            return Exit.DONE;
-        }
-    }
-
-    @Command(name = "show", description = {"One record: its summary, or with json the file itself.", ""},
-            footer = {"", "Example: domefold records show K-2041"})
-    static final class Show implements Runner {
-        private final Domefold root;
-
-        @Parameters(paramLabel = "ID", description = "The case code.")
-        private String id;
-
-        @Mixin
-        private As as;
-
-        Show(Domefold root) {
-            this.root = root;
-        }
-
-        @Override
-        public int run() throws Exception {
-            Stored stored = new RecordRoom(root.homes()).newest(id);
-            if (as.json()) {
-                root.console().bytes(Files.readAllBytes(stored.file()));
-            } else {
-                root.console().text(ConsultSaving.summary(stored.loaded()));
-            }
+            as.answer(root.console(), () -> RecordsText.found(found, list.nothingFound(text)), () -> Lists.ofRecords(found));
             return Exit.DONE;
         }
     }
@@ -113,7 +76,7 @@ final class RecordsCommand implements Runner {
         private String month;
 
         @Mixin
-        private As as;
+        private AsList as;
 
         Due(Domefold root) {
             this.root = root;
@@ -121,43 +84,9 @@ final class RecordsCommand implements Runner {
 
         @Override
         public int run() throws Exception {
-            YearMonth asked = month == null ? YearMonth.now(root.console().clock()) : month(month);
-            List<DueList.Due> due = DueList.of(readable(root).all(), asked);
-            root.console().answer(as.json(), () -> RecordsText.due(asked, due), () -> AnswerJson.text(RecordsJson.due(asked, due)));
-            return Exit.DONE;
-        }
-
-        private static YearMonth month(String typed) {
-            try {
-                return YearMonth.parse(typed);
-            } catch (DateTimeParseException wrong) {
-                throw new WrongUsage("'" + typed + "' is no month; write year and month as 2031-03");
-            }
-        }
-    }
-
-    @Command(name = "order", description = {"The order list of a signed record, with the neighbouring sizes.", ""},
-            footer = {"", "Example: domefold records order K-2041"})
-    static final class OrderOf implements Runner {
-        private final Domefold root;
-
-        @Parameters(paramLabel = "ID", description = "The case code.")
-        private String id;
-
-        @Mixin
-        private As as;
-
-        OrderOf(Domefold root) {
-            this.root = root;
-        }
-
-        @Override
-        public int run() throws Exception {
-            Stored stored = new RecordRoom(root.homes()).newest(id);
-            Allowed.toOrder(stored.record());
-            Order order = Order.of(stored.record(), stored.loaded().sha256());
-            root.console().answer(as.json(), () -> SheetText.of(OrderSheet.of(order)),
-                    () -> AnswerJson.text(RecordsJson.order(id, order)));
+            YearMonth asked = month == null ? YearMonth.now(root.console().clock()) : Days.month(month);
+            List<DueList.Due> due = DueList.of(new RecordRoom(root.homes()).list(root.console()).all(), asked);
+            as.answer(root.console(), () -> RecordsText.due(asked, due), () -> Lists.ofDue(due));
             return Exit.DONE;
         }
     }

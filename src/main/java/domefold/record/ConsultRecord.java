@@ -100,6 +100,14 @@ public record ConsultRecord(
                 Optional.of(change));
     }
 
+    /** These contents as the same consult: begun when that one began, reminders of the same day under the same ids. */
+    public ConsultRecord asOf(ConsultRecord former) {
+        Optional<FollowUp> plan = followUp.map(now -> former.followUp().map(now::keepingIdsOf).orElse(now));
+        return new ConsultRecord(id, version, status, practice, inputs, answers, planJson, left, right, considered, topics,
+                plan, outcomes, overrides, versions, new Authorship(authorship.author(), former.authorship().createdAt(),
+                authorship.savedAt(), authorship.signedAt()), amendment);
+    }
+
     private ConsultRecord standing(int number, RecordStatus as, Authorship by, Optional<Amendment> change) {
         return new ConsultRecord(id, number, as, practice, inputs, answers, planJson, left, right, considered, topics,
                 followUp, outcomes, overrides, versions, by, change);

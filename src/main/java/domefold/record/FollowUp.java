@@ -34,6 +34,17 @@ public record FollowUp(
         sparsest = List.copyOf(sparsest);
     }
 
+    /** The same plan with the former ids wherever the day of a reminder is the same. */
+    public FollowUp keepingIdsOf(FollowUp former) {
+        return new FollowUp(scheduleId, issuer, source, status, text, sides, kept(densest, former.densest),
+                kept(sparsest, former.sparsest));
+    }
+
+    private static List<Reminder> kept(List<Reminder> now, List<Reminder> former) {
+        return now.stream().map(one -> former.stream().filter(before -> before.date().equals(one.date())).findFirst()
+                .orElse(one)).toList();
+    }
+
     /** One exam date and the random id of its calendar entry. */
     public record Reminder(LocalDate date, UUID uid) {}
 }

@@ -87,20 +87,7 @@ public final class DueList {
                 : !last.isAfter(month.atEndOfMonth()) ? How.CLOSES
                 : first.isBefore(month.atDay(1)) ? How.OPEN : How.OPENS;
         boolean implanted = header.happened().stream().anyMatch(one -> one.kind() == RecordEvent.Kind.IMPLANTED);
-        return Optional.of(new Due(header, index + 1, dates.scheduleId(), dates.issuer(), first, last, how, booked(header),
+        return Optional.of(new Due(header, index + 1, dates.scheduleId(), dates.issuer(), first, last, how, Bookings.imaging(header),
                 implanted));
-    }
-
-    /** A booking stands until an exam is entered as done after it. */
-    private static Optional<LocalDate> booked(RecordHeader header) {
-        Optional<LocalDate> booked = Optional.empty();
-        for (RecordHeader.Happening one : header.happened()) {
-            if (one.kind() == RecordEvent.Kind.BOOKED) {
-                booked = Optional.of(one.day());
-            } else if (one.kind() == RecordEvent.Kind.DONE) {
-                booked = Optional.empty();
-            }
-        }
-        return booked;
     }
 }

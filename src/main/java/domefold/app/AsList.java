@@ -1,0 +1,38 @@
+package domefold.app;
+
+import domefold.export.Lists;
+import java.util.function.Supplier;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.TypeConversionException;
+
+/** The option of a command whose result is a list. */
+final class AsList {
+    @Option(names = "--as", paramLabel = "text|json|csv", defaultValue = "text", converter = Converter.class,
+            description = "How the list is printed: text (the default), json, or csv for a spreadsheet.")
+    private Form form;
+
+    /** How a list may be printed. */
+    enum Form {
+        TEXT, JSON, CSV
+    }
+
+    void answer(Console console, Supplier<String> text, Supplier<Lists> list) {
+        switch (form) {
+            case JSON -> console.json(list.get().asJson());
+            case CSV -> console.json(list.get().asCsv());
+            default -> console.text(text.get());
+        }
+    }
+
+    static final class Converter implements picocli.CommandLine.ITypeConverter<Form> {
+        @Override
+        public Form convert(String typed) {
+            for (Form form : Form.values()) {
+                if (form.name().toLowerCase(java.util.Locale.ROOT).equals(typed)) {
+                    return form;
+                }
+            }
+            throw new TypeConversionException("'" + typed + "' is not known; write text, json or csv");
+        }
+    }
+}
