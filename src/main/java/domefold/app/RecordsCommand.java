@@ -21,6 +21,9 @@ import picocli.CommandLine.Parameters;
 final class RecordsCommand implements Runner {
     private final Domefold root;
 
+    @CommandLine.Spec
+    private CommandLine.Model.CommandSpec spec;
+
     RecordsCommand(Domefold root) {
         this.root = root;
     }
@@ -36,7 +39,7 @@ final class RecordsCommand implements Runner {
     @Override
     public int run() throws Exception {
         if (!root.console().terminal()) {
-            root.console().text(line().setUsageHelpWidth(80).getUsageMessage(CommandLine.Help.Ansi.OFF));
+            root.console().text(spec.commandLine().getUsageMessage(CommandLine.Help.Ansi.OFF));
             throw new WrongUsage("the coordinator's shell needs a terminal; name one of its commands");
         }
         return root.faces().records(root.bench(null));
@@ -91,8 +94,8 @@ final class RecordsCommand implements Runner {
         }
     }
 
-    @Command(name = "verify", description = {"Checks every record file against the audit logs; a finding is refused (exit code"
-            + " 3).", ""}, footer = {"", "Example: domefold records verify"})
+    @Command(name = "verify", description = {"Checks every record file against the audit logs; exit code 3 where something is"
+            + " wrong.", ""}, footer = {"", "Example: domefold records verify"})
     static final class Verify implements Runner {
         private final Domefold root;
 

@@ -82,9 +82,13 @@ public final class SheetText {
         int weights = grid.weights().stream().mapToInt(Integer::intValue).sum();
         int[] shared = new int[columns];
         for (int i = 0; i < columns; i++) {
-            shared[i] = Math.max(4, room * grid.weights().get(i) / weights);
+            shared[i] = Math.max(longestWord(grid.header().get(i)), room * grid.weights().get(i) / weights);
         }
         return shared;
+    }
+
+    private static int longestWord(String heading) {
+        return java.util.Arrays.stream(heading.split(" ")).mapToInt(TextWidth::of).max().orElse(0);
     }
 
     private static void row(Page page, int[] widths, List<String> cells) {
