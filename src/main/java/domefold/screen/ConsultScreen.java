@@ -66,6 +66,9 @@ public record ConsultScreen(
         if (key.isCtrl('c')) {
             return new Step(this, Effect.QUIT);
         }
+        if (overlay.kind() == Overlay.Kind.PAIRS && key.is(Key.Kind.ENTER)) {
+            return PairsView.settled(this);
+        }
         if (overlay.kind() != Overlay.Kind.NONE) {
             return Step.to(OverlayView.onKey(this, key));
         }

@@ -42,6 +42,8 @@ final class DevicesKeys {
                 return Screen.Step.to(screen.withDevices(state.withSort(state.sort().next())));
             case F7:
                 return Screen.Step.to(screen.withDevices(state.withFittingOnly(!state.fittingOnly())));
+            case F10:
+                return Screen.Step.to(screen.withOverlay(Overlay.of(Overlay.Kind.PAIRS)));
             case F8:
                 return Screen.Step.to(screen.withDevices(state.withOverlaid(!state.overlaid())));
             case CHARACTER:

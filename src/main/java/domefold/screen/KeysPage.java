@@ -35,6 +35,7 @@ public final class KeysPage {
             new Row("Devices", "F7", "shows devices that fit, or all"),
             new Row("Devices", "F8", "lays the first pinned outline under the others"),
             new Row("Devices", "+ -", "turns the saline fill by 1 mL; , . by 5 mL; < > by 25 mL"),
+            new Row("Devices", "F10", "pairs of devices for two sides that differ"),
             new Row("Devices", "PgUp PgDn", "scrolls the columns"),
             new Row("Devices", "Left Right", "looks at other pinned devices where the window holds two"),
             new Row("Record", "s, then Enter", "signs the consult and saves it"),

@@ -19,7 +19,9 @@ public record Overlay(Kind kind, int scroll) {
         /** The answers so far. */
         SUMMARY,
         /** Every key that works. */
-        KEYS
+        KEYS,
+        /** Pairs of devices for two sides that differ; {@code scroll} is the pair in focus. */
+        PAIRS
     }
 
     static Overlay of(Kind kind) {

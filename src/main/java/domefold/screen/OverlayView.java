@@ -23,6 +23,9 @@ final class OverlayView {
 
     static ConsultScreen onKey(ConsultScreen screen, Key key) {
         Overlay overlay = screen.overlay();
+        if (overlay.kind() == Overlay.Kind.PAIRS) {
+            return PairsView.onKey(screen, key, PairsView.pairs(screen));
+        }
         return switch (key.kind()) {
             case ESCAPE, ENTER, F1, F4 -> screen.withOverlay(Overlay.NONE);
             case DOWN -> screen.withOverlay(new Overlay(overlay.kind(), overlay.scroll() + 1));
@@ -35,6 +38,10 @@ final class OverlayView {
     }
 
     static void draw(Canvas canvas, int row, int height, ConsultScreen screen) {
+        if (screen.overlay().kind() == Overlay.Kind.PAIRS) {
+            PairsView.draw(canvas, row, height, screen);
+            return;
+        }
         int width = Math.min(canvas.columns() - 4, WIDEST_TEXT);
         List<Line> lines = wrapped(page(screen), width);
         int most = Math.max(0, lines.size() - height + 1);

@@ -51,7 +51,9 @@ final class RoomViews {
     }
 
     private static void beside(Canvas canvas, int column, int row, int width, int height, ConsultScreen screen, boolean settling) {
-        if (settling) {
+        if (screen.shown() == Room.SIDES && screen.interview().plan().isPresent()) {
+            SidesView.draw(canvas, column, row, width, height, screen);
+        } else if (settling) {
             SettleView.draw(canvas, column, row, width, height, screen);
         } else {
             AllowsView.draw(canvas, column, row, width, height, screen);
@@ -70,6 +72,12 @@ final class RoomViews {
 
     static List<Screen.Hint> hints(ConsultScreen screen) {
         List<Screen.Hint> hints = new ArrayList<>();
+        if (screen.overlay().kind() == Overlay.Kind.PAIRS) {
+            hints.add(new Screen.Hint("Enter", "settles this pair"));
+            hints.add(new Screen.Hint("Up Down", "the next pair"));
+            hints.add(new Screen.Hint("Esc", "closes"));
+            return hints;
+        }
         if (screen.overlay().kind() != Overlay.Kind.NONE) {
             hints.add(new Screen.Hint("Esc", "closes"));
             hints.add(new Screen.Hint("Up Down PgUp PgDn", "scroll"));
@@ -87,6 +95,7 @@ final class RoomViews {
                 hints.add(new Screen.Hint("F7", screen.devices().fittingOnly() ? "all" : "fitting"));
                 hints.add(new Screen.Hint("Enter", "settle"));
                 hints.add(new Screen.Hint("PgDn", "scrolls"));
+                hints.add(new Screen.Hint("F10", "pairs"));
             }
             case RECORD -> {
                 hints.add(new Screen.Hint("s Enter", "signs"));

@@ -46,6 +46,9 @@ class ConsultScreensTest {
         Approved.check("consult-record" + size, settled().picture(columns, rows));
         Approved.check("consult-what-if" + size, after(READINGS).key(Key.Kind.F3).key(Key.character(' '))
                 .line("if base width 12.9 13.0").line("if pocket submuscular").picture(columns, rows));
+        Approved.check("consult-sides" + size, after(READINGS - 1).picture(columns, rows));
+        Approved.check("consult-pairs" + size, after(READINGS - 1).line("310 245").key(Key.Kind.F3).key(Key.Kind.F10)
+                .key(Key.Kind.DOWN).picture(columns, rows));
         Approved.check("consult-why" + size, after(READINGS).key(Key.Kind.F4).picture(columns, rows));
         Approved.check("consult-help" + size, after(21).line("?").picture(columns, rows));
     }
@@ -72,6 +75,16 @@ class ConsultScreensTest {
         assertEquals(12.9, after.left().readings().value(domefold.patient.Measure.BASE_WIDTH).orElseThrow());
         assertEquals(before.patientCase().setting(), after.setting());
         assertTrue(walk.effects().get(walk.effects().size() - 1) instanceof Effect.All all && all.effects().size() == 1);
+    }
+
+    @Test
+    void aPairIsSettledWithItsFills() {
+        Walk walk = after(READINGS - 1).line("310 245").key(Key.Kind.F3).key(Key.Kind.F10).key(Key.Kind.ENTER);
+        ConsultScreen screen = (ConsultScreen) walk.screen();
+        var choices = screen.interview().dossier().choices();
+        assertEquals(Room.SETTLE, screen.shown());
+        assertEquals(310 + choices.on(domefold.patient.Side.LEFT).fillMl().orElseThrow(),
+                245 + choices.on(domefold.patient.Side.RIGHT).fillMl().orElseThrow(), 1e-9);
     }
 
     @Test

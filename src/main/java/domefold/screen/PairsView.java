@@ -1,0 +1,143 @@
+package domefold.screen;
+
+import domefold.canvas.Canvas;
+import domefold.canvas.PointCm;
+import domefold.canvas.Role;
+import domefold.canvas.Silhouette;
+import domefold.canvas.TextWidth;
+import domefold.device.Device;
+import domefold.device.Fill;
+import domefold.interview.Interview;
+import domefold.interview.Room;
+import domefold.outcome.Figures;
+import domefold.outcome.Numbers;
+import domefold.patient.Side;
+import domefold.plan.DevicePair;
+import domefold.plan.Plan;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** Pairs of devices for two sides that differ: the list, and the pair in focus with both side views and both rulers. */
+final class PairsView {
+    private static final int PICTURE_ROWS = 8;
+
+    private PairsView() {}
+
+    static ConsultScreen onKey(ConsultScreen screen, Key key, List<DevicePair> pairs) {
+        int at = Math.min(screen.overlay().scroll(), Math.max(0, pairs.size() - 1));
+        return switch (key.kind()) {
+            case DOWN -> to(screen, Math.min(pairs.size() - 1, at + 1));
+            case UP -> to(screen, at - 1);
+            case HOME -> to(screen, 0);
+            case END -> to(screen, pairs.size() - 1);
+            default -> screen.withOverlay(Overlay.NONE);
+        };
+    }
+
+    private static ConsultScreen to(ConsultScreen screen, int row) {
+        return screen.withOverlay(new Overlay(Overlay.Kind.PAIRS, Math.max(0, row)));
+    }
+
+    /** The pair in focus becomes what is settled, each answer journalled like any other. */
+    static Screen.Step settled(ConsultScreen screen) {
+        List<DevicePair> pairs = pairs(screen);
+        if (pairs.isEmpty()) {
+            return Screen.Step.to(screen.withOverlay(Overlay.NONE));
+        }
+        DevicePair pair = pairs.get(Math.min(screen.overlay().scroll(), pairs.size() - 1));
+        Interview interview = screen.interview().answer("device", pair.leftId() + " " + pair.rightId());
+        List<Effect> lines = new ArrayList<>(List.of(line(interview, "device", pair.leftId() + " " + pair.rightId())));
+        boolean saline = interview.guide().catalogue().find(pair.leftId()).map(d -> d.fill() == Fill.SALINE).orElse(false);
+        if (saline) {
+            String fills = Figures.ml(pair.leftFillMl()) + " " + Figures.ml(pair.rightFillMl());
+            interview = interview.answer("fill", fills);
+            lines.add(line(interview, "fill", fills));
+        }
+        ConsultScreen next = screen.with(interview.goTo(Room.SETTLE), Room.SETTLE).withOverlay(Overlay.NONE);
+        return new Screen.Step(next, new Effect.All(lines));
+    }
+
+    private static Effect line(Interview interview, String questionId, String typed) {
+        return new Effect.Journal(interview.dossier().patientCase().code(), Effect.Journal.ANSWER, questionId, typed);
+    }
+
+    static List<DevicePair> pairs(ConsultScreen screen) {
+        return screen.interview().plan().map(Plan::pairs).orElse(List.of());
+    }
+
+    static void draw(Canvas canvas, int row, int height, ConsultScreen screen) {
+        List<DevicePair> pairs = pairs(screen);
+        canvas.text(1, row, "Pairs of devices for two sides", Role.TITLE);
+        if (pairs.isEmpty()) {
+            canvas.textWithin(1, row + 2, canvas.columns() - 2,
+                    "No pair: no device of one fill and surface is inside the limits of both sides, or a volume band is missing.", Role.BODY);
+            return;
+        }
+        int at = Math.min(screen.overlay().scroll(), pairs.size() - 1);
+        int below = PICTURE_ROWS + 6;
+        int listRows = Math.max(2, height - below - 2);
+        canvas.textWithin(1, row + 1, canvas.columns() - 2, header(), Role.LABEL);
+        int from = Math.max(0, Math.min(at - listRows / 2, pairs.size() - listRows));
+        for (int i = 0; i < listRows && from + i < pairs.size(); i++) {
+            line(canvas, row + 2 + i, screen, pairs.get(from + i), from + i == at);
+        }
+        focus(canvas, row + 2 + Math.min(listRows, pairs.size()) + 1, row + height, screen, pairs.get(at));
+    }
+
+    private static String header() {
+        return "  " + TextWidth.padRight("LEFT", 28) + TextWidth.padRight("RIGHT", 28) + "remains forward verdict";
+    }
+
+    private static void line(Canvas canvas, int row, ConsultScreen screen, DevicePair pair, boolean focused) {
+        Role role = focused ? Role.SELECTED : Role.BODY;
+        Canvas line = new Canvas(canvas.columns() - 2, 1, canvas.glyphs());
+        line.fill(0, 0, line.columns(), ' ', role);
+        line.text(0, 0, focused ? String.valueOf(canvas.glyphs().pointer()) : " ", role);
+        line.textWithin(2, 0, 27, words(screen, pair.leftId(), pair.leftFillMl()), role);
+        line.textWithin(30, 0, 27, words(screen, pair.rightId(), pair.rightFillMl()), role);
+        line.text(58, 0, TextWidth.padRight(pair.volumeGapMl().isPresent() ? Numbers.ml(Math.abs(pair.volumeGapMl().getAsDouble())) : "unknown", 8), role);
+        line.text(66, 0, TextWidth.padRight(Numbers.marginCm(pair.projectionGapCm()), 8), role);
+        line.text(74, 0, pair.verdict().key(), focused ? role : DevicesView.roleOf(pair.verdict()));
+        canvas.draw(1, row, line);
+    }
+
+    private static String words(ConsultScreen screen, String id, double fillMl) {
+        return screen.interview().guide().catalogue().find(id)
+                .map(d -> d.fill().key() + " " + d.profile().key() + " " + Figures.ml(fillMl) + " mL").orElse(id);
+    }
+
+    /** Both side views to one scale and both width rulers; her left stands first, in words, as in every list. */
+    private static void focus(Canvas canvas, int row, int end, ConsultScreen screen, DevicePair pair) {
+        Optional<Device> left = screen.interview().guide().catalogue().find(pair.leftId());
+        Optional<Device> right = screen.interview().guide().catalogue().find(pair.rightId());
+        if (left.isEmpty() || right.isEmpty()) {
+            return;
+        }
+        List<PointCm> leftOutline = Turned.of(left.get(), OptionalDouble.of(pair.leftFillMl()), screen.interview()).outline();
+        List<PointCm> rightOutline = Turned.of(right.get(), OptionalDouble.of(pair.rightFillMl()), screen.interview()).outline();
+        int half = (canvas.columns() - 3) / 2;
+        int pictureRows = Math.max(0, Math.min(PICTURE_ROWS, end - row - 5));
+        Silhouette scale = Silhouette.fitting(Math.min(24, half), pictureRows, canvas.glyphs(), List.of(leftOutline, rightOutline));
+        side(canvas, 1, row, half, pictureRows, screen, Side.LEFT, left.get(), pair.leftFillMl(), leftOutline, scale);
+        side(canvas, 2 + half, row, half, pictureRows, screen, Side.RIGHT, right.get(), pair.rightFillMl(), rightOutline, scale);
+        int at = row + pictureRows + 2;
+        for (String text : canvas.wrap(pair.text(), canvas.columns() - 2)) {
+            if (at < end) {
+                canvas.text(1, at++, text, Role.BODY);
+            }
+        }
+    }
+
+    private static void side(Canvas canvas, int column, int row, int width, int rows, ConsultScreen screen, Side side,
+            Device device, double fillMl, List<PointCm> outline, Silhouette scale) {
+        canvas.textWithin(column, row, width, side + "  " + device.id() + " at " + Numbers.ml(fillMl), Role.LABEL);
+        scale.draw(canvas, column, row + 1, Math.min(24, width), rows, outline, List.of(), true);
+        Canvas ruler = new Canvas(width - 1, 1, canvas.glyphs());
+        AllowsView.widthRuler(ruler, 0, 0, width - 1, screen, screen.interview().plan().orElseThrow(), side);
+        SideRuler.WIDTH_CM.mark(ruler, 7, 0, width - 8, OptionalDouble.of(device.widthCm()), canvas.glyphs().marker(), Role.QUESTION);
+        ruler.text(0, 0, "width", Role.FAINT);
+        canvas.draw(column, row + 1 + rows, ruler);
+    }
+}
