@@ -37,7 +37,7 @@ public final class PdfSheet {
                 }
             }
             edges(document, sheet, font, paper);
-            PdfArchive.mark(document, sheet.title(), saved, identity(sheet));
+            PdfArchive.mark(document, font.printable(sheet.title()), saved, identity(sheet));
             ByteArrayOutputStream bytes = new ByteArrayOutputStream();
             document.save(bytes, CompressParameters.NO_COMPRESSION);
             return bytes.toByteArray();
