@@ -2,11 +2,15 @@ package domefold.interview;
 
 import domefold.device.Device;
 import domefold.device.Fill;
+import domefold.engine.Exact;
 import domefold.outcome.Note;
 import domefold.outcome.Numbers;
 import domefold.outcome.Refusal;
+import domefold.patient.Measure;
+import domefold.patient.Readings;
 import domefold.patient.Side;
 import domefold.plan.Candidate;
+import domefold.plan.FoldSchool;
 import domefold.plan.Plan;
 import domefold.plan.Verdict;
 import java.util.ArrayList;
@@ -106,8 +110,10 @@ final class SettleQuestions {
 
     private static Question lowering() {
         return new TextQuestion("lowering", Room.SETTLE, "Fold",
-                "LEFT RIGHT: `target`, `keep`, or a lowering in cm", false,
-                List.of("`target` lowers to the plan's fold target for the device, `keep` leaves the fold where it is.",
+                "LEFT RIGHT: `target`, `rows`, `arc`, `keep`, or a lowering in cm", false,
+                List.of("`rows` lowers to the target of the volume rows (memory-high), `arc` to the arc of the device's dome plus"
+                                + " its cover (derived), `target` to the one of the two that the plan uses.",
+                        "`keep` leaves the fold where it is. The three disagree; they are not averaged.",
                         "One school lowers and fixes the fold; another stays 0.5 to 1.0 cm above it and never crosses it."),
                 dossier -> sides(dossier, side -> text(dossier.choices().on(side).foldLoweringCm(), SettleQuestions::loweringWords)),
                 (dossier, guide) -> Optional.empty(),
@@ -130,6 +136,11 @@ final class SettleQuestions {
         if (List.of("keep", "k", "0").contains(word)) {
             return 0;
         }
+        for (FoldSchool school : FoldSchool.values()) {
+            if (school.word().equals(word)) {
+                return bySchool(school, side, dossier, guide);
+            }
+        }
         if ("target".startsWith(word)) {
             Plan plan = guide.planner().apply(dossier.patientCase());
             OptionalDouble cm = dossier.choices().on(side).deviceId().flatMap(id -> candidate(plan, id))
@@ -142,6 +153,18 @@ final class SettleQuestions {
             throw new Refusal("lowering-range", "lowering", Numbers.cm(cm) + " is outside 0 to " + Numbers.cm(DEEPEST_LOWERING_CM));
         }
         return cm;
+    }
+
+    private static double bySchool(FoldSchool school, Side side, Dossier dossier, Guide guide) {
+        Readings readings = dossier.patientCase().side(side).readings();
+        OptionalDouble now = readings.value(Measure.NIPPLE_TO_FOLD_STRETCHED);
+        OptionalDouble target = dossier.choices().on(side).deviceId().flatMap(guide.catalogue()::find)
+                .map(device -> school.targetCm(device, readings, guide.evidence().constants())).orElse(OptionalDouble.empty());
+        if (now.isEmpty() || target.isEmpty()) {
+            throw new Refusal("no-fold-target", "lowering", "`" + school.word() + "` gives no target for the " + side
+                    + " side; type a lowering in cm, `target` or `keep`");
+        }
+        return Math.max(0, Exact.clean(target.getAsDouble() - now.getAsDouble()));
     }
 
     private static Question opening() {

@@ -29,8 +29,7 @@ final class AllowsView {
     static void draw(Canvas canvas, int column, int row, int width, int height, ConsultScreen screen) {
         Optional<Plan> plan = screen.interview().plan();
         if (plan.isEmpty()) {
-            canvas.textWithin(column, row, width, "What the tissues allow appears here", Role.FAINT);
-            canvas.textWithin(column, row + 1, width, "once the age and both base widths are read.", Role.FAINT);
+            how(canvas, column, row, width, height, screen);
             return;
         }
         if (height <= COMPACT_ROWS + 1) {
@@ -38,6 +37,20 @@ final class AllowsView {
         } else {
             full(canvas, column, row, width, height, screen, plan.get());
         }
+    }
+
+    /** Before anything can be computed: how the reading in question is taken. */
+    private static void how(Canvas canvas, int column, int row, int width, int height, ConsultScreen screen) {
+        List<String> lines = new ArrayList<>();
+        screen.interview().current().ifPresent(question -> question.help(screen.interview().guide())
+                .forEach(text -> lines.addAll(canvas.wrap(text, width))));
+        int room = height - 3;
+        for (int i = 0; i < Math.min(room, lines.size()); i++) {
+            boolean more = i == room - 1 && lines.size() > room;
+            canvas.textWithin(column, row + i, width, more ? "… ? shows the rest" : lines.get(i), Role.FAINT);
+        }
+        canvas.textWithin(column, row + Math.min(room, lines.size()) + 1, width,
+                "What the tissues allow appears here once the age and both base widths are read.", Role.FAINT);
     }
 
     private static void compact(Canvas canvas, int column, int row, int width, ConsultScreen screen, Plan plan) {
