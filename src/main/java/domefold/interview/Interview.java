@@ -220,13 +220,20 @@ public final class Interview {
                 return new Reply(goTo(room), Reply.Kind.MOVED, List.of(room.title()));
             }
         }
-        List<Question> found = questions.stream().filter(question -> question.id().equalsIgnoreCase(wanted)
-                || question.prompt().toLowerCase(Locale.ROOT).contains(wanted)).toList();
-        if (wanted.isEmpty() || found.isEmpty()) {
+        Optional<Question> found = wanted.isEmpty() ? Optional.empty() : named(wanted);
+        if (found.isEmpty()) {
             return new Reply(this, Reply.Kind.REFUSED,
                     List.of("'" + words.strip() + "' names no room and no question; for example `go base width`."));
         }
-        return new Reply(at(found.get(0).id()), Reply.Kind.MOVED, List.of());
+        return new Reply(at(found.get().id()), Reply.Kind.MOVED, List.of());
+    }
+
+    /** The question of exactly that name, else the first whose prompt has those words in it. */
+    private Optional<Question> named(String wanted) {
+        return questions.stream().filter(question -> question.id().equalsIgnoreCase(wanted)
+                        || question.label().equalsIgnoreCase(wanted)).findFirst()
+                .or(() -> questions.stream().filter(question -> question.prompt().toLowerCase(Locale.ROOT).contains(wanted))
+                        .findFirst());
     }
 
     /** The interview with the first open question of that room having the floor, else its first question. */

@@ -76,8 +76,12 @@ final class DevicesView {
         int cursor = Math.min(state.cursor(), Math.max(0, rows.size() - 1));
         int from = Math.max(0, Math.min(cursor - room / 2, rows.size() - room));
         if (rows.isEmpty()) {
-            canvas.textWithin(column, row + 2, width,
-                    "Nothing fits or nearly fits. F7 shows every device with what stands against it.", Role.CAUTION);
+            String blocked = plan.blocked().isEmpty() ? "" : "Blocked: " + plan.blocked().get(0).text() + ". ";
+            int at = row + 2;
+            for (String text : TextWidth.wrap(blocked
+                    + "Nothing fits or nearly fits. F7 shows every device with what stands against it.", width)) {
+                canvas.text(column, at++, text, Role.CAUTION);
+            }
         }
         for (int i = 0; i < room && from + i < rows.size(); i++) {
             line(canvas, column, row + 2 + i, width, screen, rows.get(from + i), from + i == cursor,

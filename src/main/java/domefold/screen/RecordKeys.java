@@ -10,6 +10,9 @@ final class RecordKeys {
     private RecordKeys() {}
 
     static String prompt(ConsultScreen screen) {
+        if (screen.interview().plan().map(plan -> !plan.blocked().isEmpty()).orElse(false)) {
+            return "blocked: not to be signed; `draft` keeps it with its working";
+        }
         return screen.interview().complete()
                 ? "sign and your initials, for example `sign kb`; or `draft`"
                 : "not complete: `draft` saves it as it is; signing needs a device on each side";

@@ -144,6 +144,13 @@ class InterviewTest {
         assertEquals(said.current().orElseThrow().id(), replayed.current().orElseThrow().id());
     }
 
+    @ParameterizedTest(name = "go {0}")
+    @CsvSource({"device, device", "devices side by side, pins", "saline fill, fill", "base width, baseWidthCm",
+        "nipple to fold, nippleToFoldCm", "opening, opening"})
+    void aQuestionIsGoneToByItsNameBeforeByAWordInAnother(String words, String id) {
+        assertEquals(id, at(words).current().orElseThrow().id());
+    }
+
     @Test
     void heightAndWeightExchangedIsNamed() {
         Interview interview = at("height").say("57").interview();

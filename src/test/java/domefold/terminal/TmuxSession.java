@@ -19,7 +19,7 @@ import org.junit.jupiter.api.Assumptions;
  */
 public final class TmuxSession implements AutoCloseable {
     private static final AtomicInteger NUMBER = new AtomicInteger();
-    private static final long PATIENCE_MS = 20_000;
+    private static final long PATIENCE_MS = 60_000;
     private static final long LOOK_AGAIN_MS = 15;
 
     private final String server;
