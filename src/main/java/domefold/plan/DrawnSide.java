@@ -24,14 +24,22 @@ final class DrawnSide {
     final double[][] foldPinchCm;
 
     DrawnSide(SideNumbers side, VerdictRule rule, ErrorDraws errors) {
+        this(side, rule, errors, new double[side.value.length]);
+    }
+
+    /**
+     * The same where variant k + 1 keeps a share of the error in reading k.
+     *
+     * @param kept that share of the error SD, 0 to 1
+     */
+    DrawnSide(SideNumbers side, VerdictRule rule, ErrorDraws errors, double[] kept) {
         draws = errors.size();
         int readings = side.value.length;
         double[][] drawn = new double[readings][];
-        double[][] fixed = new double[readings][];
+        double[][] other = new double[readings][];
         for (int k = 0; k < readings; k++) {
-            drawn[k] = drawn(side, k, errors);
-            fixed[k] = new double[draws];
-            Arrays.fill(fixed[k], side.value[k]);
+            drawn[k] = drawn(side, k, errors, 1);
+            other[k] = drawn(side, k, errors, kept[k]);
         }
         baseCm = new double[readings + 1][];
         ceilingCm = new double[readings + 1][];
@@ -42,7 +50,7 @@ final class DrawnSide {
         for (int variant = 0; variant <= readings; variant++) {
             double[][] use = drawn.clone();
             if (variant > 0) {
-                use[variant - 1] = fixed[variant - 1];
+                use[variant - 1] = other[variant - 1];
             }
             fill(variant, use, side, rule);
         }
@@ -72,11 +80,11 @@ final class DrawnSide {
         }
     }
 
-    private static double[] drawn(SideNumbers side, int k, ErrorDraws errors) {
+    private static double[] drawn(SideNumbers side, int k, ErrorDraws errors, double share) {
         double highest = SideNumbers.VARYING.get(k) == Measure.PARENCHYMAL_FILL ? PERCENT : Double.POSITIVE_INFINITY;
         double[] values = new double[errors.size()];
         for (int i = 0; i < values.length; i++) {
-            double value = side.value[k] + side.sd[k] * errors.z(k, i);
+            double value = side.value[k] + share * side.sd[k] * errors.z(k, i);
             values[i] = Math.min(Math.max(value, 0), highest);
         }
         return values;

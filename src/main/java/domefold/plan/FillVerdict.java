@@ -5,10 +5,8 @@ import domefold.engine.FoldLowering;
 import domefold.engine.FoldTarget;
 import domefold.evidence.Constants;
 import domefold.outcome.Band;
-import domefold.outcome.Note;
 import domefold.patient.Readings;
 import java.util.Optional;
-import java.util.Set;
 
 /**
  * The verdict on a device at another fill than the nominal one. Volume and fold are judged anew; the width stays the listed
@@ -17,10 +15,6 @@ import java.util.Set;
  * <p>Beyond the volume rows the fold target stays the one of the listed dome.
  */
 public final class FillVerdict {
-    private static final Set<String> BY_VOLUME =
-            Set.of("volume-above-band", "volume-below-band", "fold-lowering", "fold-lowering-large");
-    private static final Set<String> TIGHT = Set.of("base-widened", "width-narrow", "reading-missing", "fold-not-judged");
-
     private final Optional<Band> band;
     private final SideNumbers numbers;
     private final VerdictRule rule;
@@ -44,7 +38,7 @@ public final class FillVerdict {
 
     /** The verdict by fill of a device that was held against this side. */
     public OfDevice of(Device device, SideFit fit) {
-        Verdict fixed = fixed(fit);
+        Verdict fixed = ReasonCodes.apartFromVolume(fit);
         if (band.isEmpty() || fixed == Verdict.OUTSIDE) {
             return fillMl -> fixed;
         }
@@ -58,17 +52,6 @@ public final class FillVerdict {
             return fixed.and(VerdictRule.verdict(
                     rule.bits(Double.NaN, fillMl, Double.NaN, Double.NaN, Double.NaN, low, high, lowering)));
         };
-    }
-
-    /** The verdict as far as it does not depend on the fill. */
-    private static Verdict fixed(SideFit fit) {
-        Verdict verdict = Verdict.FITS;
-        for (Note reason : fit.reasons()) {
-            if (!BY_VOLUME.contains(reason.code())) {
-                verdict = verdict.and(TIGHT.contains(reason.code()) ? Verdict.TIGHT : Verdict.OUTSIDE);
-            }
-        }
-        return verdict;
     }
 
     private double beyondRows(Device device, SideFit fit) {
