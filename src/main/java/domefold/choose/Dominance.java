@@ -7,7 +7,7 @@ import java.util.Map;
 
 /**
  * The devices that no other beats. A device is dominated by another that is at least as good in every criterion that
- * counts and better in one.
+ * counts and better in one. A device is not held against another in what is known for one of them only.
  */
 public final class Dominance {
     private Dominance() {}
@@ -29,7 +29,7 @@ public final class Dominance {
         double[][] values = new double[rows.size()][counting.size()];
         for (int i = 0; i < rows.size(); i++) {
             for (int c = 0; c < counting.size(); c++) {
-                double value = rows.get(i).value(counting.get(c)).orElseThrow();
+                double value = rows.get(i).value(counting.get(c)).orElse(Double.NaN);
                 values[i][c] = counting.get(c).moreIsBetter() ? value : -value;
             }
         }
@@ -48,7 +48,7 @@ public final class Dominance {
     private static boolean dominates(double[] one, double[] other) {
         boolean better = false;
         for (int c = 0; c < one.length; c++) {
-            if (one[c] < other[c]) {
+            if (one[c] < other[c] || Double.isNaN(one[c]) != Double.isNaN(other[c])) {
                 return false;
             }
             better |= one[c] > other[c];

@@ -8,6 +8,7 @@ import domefold.plan.Candidate;
 import domefold.plan.Doubt;
 import domefold.plan.Plan;
 import java.util.List;
+import java.util.OptionalDouble;
 
 /**
  * The scores of {@link Order} in each draw of the reading error.
@@ -86,13 +87,14 @@ final class DrawnScores {
         double fixed = 0;
         for (Criterion criterion : counting) {
             if (criterion != Criterion.TISSUE_MARGIN && criterion != Criterion.EDGES) {
-                fixed += weights.of(criterion) * criterion.scaled(row.value(criterion).orElseThrow(), constants);
+                OptionalDouble value = row.value(criterion);
+                fixed += value.isPresent() ? weights.of(criterion) * criterion.scaled(value.getAsDouble(), constants) : 0;
             }
         }
         Scaled margin = scaled(Criterion.TISSUE_MARGIN);
         Scaled edges = scaled(Criterion.EDGES);
         double widthCm = candidate.device().widthCm();
-        double ripple = edges.weight() > 0 ? row.value(Criterion.EDGES).orElseThrow() : 0;
+        OptionalDouble ripple = row.value(Criterion.EDGES);
         double[] scores = new double[allowed.length];
         for (int i = 0; i < scores.length; i++) {
             if (!allowed[i]) {
@@ -103,8 +105,8 @@ final class DrawnScores {
             if (margin.weight() > 0) {
                 sum += margin.weight() * margin.share(ceilingCm[i] - widthCm);
             }
-            if (edges.weight() > 0) {
-                sum += edges.weight() * edges.share(ripple * thinning[i]);
+            if (edges.weight() > 0 && ripple.isPresent()) {
+                sum += edges.weight() * edges.share(ripple.getAsDouble() * thinning[i]);
             }
             scores[i] = allWeights == 0 ? 0 : sum / allWeights;
         }

@@ -4,6 +4,7 @@ import domefold.evidence.Constants;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.OptionalDouble;
 
 /**
  * The order her weights give.
@@ -13,7 +14,8 @@ import java.util.List;
  *                                  u  its value as a share of the better end of its stated range
  * </pre>
  *
- * over the criteria with a weight above 0 that every candidate in the order can be told for. Scores closer than 1e-9 are a
+ * over the criteria with a weight above 0. A criterion that can't be told for a device counts as its worse end for that
+ * device, and {@link #unknown} names it; so no device ever changes the order of two others. Scores closer than 1e-9 are a
  * tie and share a rank. The order is a help to look, never a recommendation.
  */
 public final class Order {
@@ -29,15 +31,20 @@ public final class Order {
      */
     public record Place(int rank, double score, Profiled row) {}
 
-    /** The criteria that count: weighed above 0 and known for every row. */
+    /** The criteria that count: weighed above 0 and known for any row. */
     public static List<Criterion> counting(List<Profiled> rows, Weights weights) {
         List<Criterion> counting = new ArrayList<>();
         for (Criterion criterion : Criterion.values()) {
-            if (weights.of(criterion) > 0 && rows.stream().allMatch(row -> row.value(criterion).isPresent())) {
+            if (weights.of(criterion) > 0 && rows.stream().anyMatch(row -> row.value(criterion).isPresent())) {
                 counting.add(criterion);
             }
         }
         return counting;
+    }
+
+    /** The criteria that count and can't be told for this row. */
+    public static List<Criterion> unknown(Profiled row, List<Criterion> counting) {
+        return counting.stream().filter(criterion -> row.value(criterion).isEmpty()).toList();
     }
 
     /** Score of one row over those criteria; 0 where none counts. */
@@ -46,7 +53,8 @@ public final class Order {
         double weight = 0;
         for (Criterion criterion : counting) {
             double w = weights.of(criterion);
-            sum += w * criterion.scaled(row.value(criterion).orElseThrow(), constants);
+            OptionalDouble value = row.value(criterion);
+            sum += value.isPresent() ? w * criterion.scaled(value.getAsDouble(), constants) : 0;
             weight += w;
         }
         return weight == 0 ? 0 : sum / weight;

@@ -56,10 +56,8 @@ public record OrderDoubt(List<Standing> standings, List<Standing> others) {
             return Optional.empty();
         }
         List<Criterion> counting = Order.counting(possible, weights);
-        List<Profiled> told = rows.stream()
-                .filter(row -> counting.stream().allMatch(c -> row.value(c).isPresent())).toList();
-        double[][] scores = new DrawnScores(plan, doubt, weights, counting, constants).of(told);
-        return Optional.of(standings(told, scores, Order.of(possible, weights, constants), constants));
+        double[][] scores = new DrawnScores(plan, doubt, weights, counting, constants).of(rows);
+        return Optional.of(standings(rows, scores, Order.of(possible, weights, constants), constants));
     }
 
     private static OrderDoubt standings(List<Profiled> rows, double[][] scores, List<Order.Place> order,
