@@ -90,7 +90,7 @@ public final class PatientSheet {
     }
 
     /** For example "Capsular contracture within 10 years: 9 to 19 of 100 women". */
-    static String figure(OutcomeShown shown) {
+    public static String figure(OutcomeShown shown) {
         Band range = new Band(shown.per100Low(), shown.per100High());
         String low = Numbers.per100(range.low());
         String high = Numbers.per100(range.high());

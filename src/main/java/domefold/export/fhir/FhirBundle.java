@@ -6,12 +6,15 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.SerializationFeature;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import domefold.evidence.Status;
+import domefold.patient.HealthQuestion;
 import domefold.patient.Side;
 import domefold.record.Amendment;
 import domefold.record.ConsultRecord;
 import domefold.record.Settlement;
 import domefold.sheet.Allowed;
 import domefold.sheet.DeviceWords;
+import domefold.sheet.PatientSheet;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
@@ -63,8 +66,7 @@ public final class FhirBundle {
         patient.set("identifier", FhirJson.list(FhirJson.identifier(FhirJson.CASE, record.id())));
         entries.add("patient", patient);
         FhirObservations observations = new FhirObservations(entries, record.inputs(), status(), author);
-        section("Patient", List.of("Case " + record.id() + ", consult of " + record.inputs().date()),
-                observations.addOfPatient());
+        section("Patient", history(), observations.addOfPatient());
         for (Side side : Side.values()) {
             side(side, observations.addOfSide(side));
         }
@@ -73,6 +75,11 @@ public final class FhirBundle {
                 new FhirFollowUp(entries, record).add(plan)));
         section("Discussed", record.topics().isEmpty() ? List.of("No topic was recorded.") : record.topics().stream()
                 .map(topic -> topic.words() + (topic.discussed() ? ": discussed" : ": open")).toList(), List.of());
+        if (!record.outcomes().isEmpty()) {
+            section("Published figures that were shown", record.outcomes().stream().map(shown -> PatientSheet.figure(shown)
+                    + " (" + String.join("; ", shown.cohorts()) + "; " + Status.of(shown.status()).words() + ")").toList(),
+                    List.of());
+        }
         compose(moment);
         entries.add("provenance", provenance(moment));
         ObjectNode bundle = FhirJson.resource("Bundle");
@@ -80,6 +87,16 @@ public final class FhirBundle {
         bundle.put("type", "document").put("timestamp", moment);
         bundle.set("entry", entries.asList());
         return bundle;
+    }
+
+    /** Health questions in words: "not asked" is not "no". */
+    private List<String> history() {
+        List<String> words = new ArrayList<>(List.of("Case " + record.id() + ", consult of " + record.inputs().date() + "."));
+        for (HealthQuestion question : HealthQuestion.values()) {
+            Boolean yes = record.inputs().history().get(question);
+            words.add(question.words() + ": " + (yes == null ? "not asked" : yes ? "yes" : "no"));
+        }
+        return words;
     }
 
     private void compose(String moment) {

@@ -54,6 +54,13 @@ class FhirBundleTest {
     }
 
     @Test
+    void whatWasNotAskedIsNotNoAndFiguresKeepWhatAHundredCounts() {
+        assertTrue(TEXT.contains("<p>nicotine: no</p>") && TEXT.contains("<p>active infection: not asked</p>"));
+        assertTrue(TEXT.contains("9 to 19 of 100 women (cohort A; cohort B; read in the source)"));
+        assertTrue(TEXT.contains("7 of 100 implants (cohort C; from memory, fairly sure)"));
+    }
+
+    @Test
     void everySnomedAndLoincCodeIsOneThatWasRead() {
         Set<String> read = Set.of("80248007", "73056007", "11488-4", "8302-2");
         for (JsonNode system : read(TEXT).findParents("system")) {
