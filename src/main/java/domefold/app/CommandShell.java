@@ -51,7 +51,8 @@ public final class CommandShell {
                 .addSubcommand(new EvidenceCommand(root))
                 .addSubcommand(new ShapeCommand(root))
                 .addSubcommand(new ScheduleCommand(root))
-                .addSubcommand(new SurvivalCommand(root));
+                .addSubcommand(new SurvivalCommand(root))
+                .addSubcommand(new CompletionCommand(root));
         line.setUsageHelpWidth(COLUMNS);
         line.setUsageHelpAutoWidth(false);
         line.setExpandAtFiles(false);
