@@ -1,5 +1,6 @@
 package domefold.app;
 
+import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -17,6 +18,15 @@ record Cli(int exit, String out, String err) {
 
     static Cli run(Path home, String... args) {
         return run(home, StandardCharsets.UTF_8, args);
+    }
+
+    /** The command with that on its standard input. */
+    static Cli piped(Path home, Charset encoding, byte[] input, String... args) {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        ByteArrayOutputStream err = new ByteArrayOutputStream();
+        int exit = CommandShell.run(args, new Console(out, err, Map.of("DOMEFOLD_HOME", home.toString()), Path.of(""), DAY,
+                false, encoding, new ByteArrayInputStream(input)));
+        return new Cli(exit, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
     }
 
     static Cli run(Path home, Charset encoding, String... args) {
