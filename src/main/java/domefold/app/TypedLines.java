@@ -2,17 +2,22 @@ package domefold.app;
 
 import domefold.line.LineConsult;
 import domefold.terminal.Tty;
+import java.io.IOError;
 import java.io.IOException;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
+import org.jline.keymap.KeyMap;
 import org.jline.reader.Candidate;
 import org.jline.reader.EndOfFileException;
 import org.jline.reader.LineReader;
 import org.jline.reader.LineReaderBuilder;
+import org.jline.reader.Reference;
 import org.jline.reader.UserInterruptException;
 import org.jline.reader.impl.DefaultParser;
+import org.jline.terminal.Attributes;
+import org.jline.terminal.Terminal;
 
 /**
  * Lines typed on a terminal: edited, recalled, completed. What was typed stays in memory; it is about a patient, and the
@@ -22,10 +27,20 @@ final class TypedLines implements LineInput {
     private final Tty tty;
     private final LineReader reader;
     private final Deque<String> pasted = new ArrayDeque<>();
+    private final Attributes found;
+    private volatile boolean interrupted;
+    private volatile boolean takenDown;
     private LineConsult at;
 
     TypedLines(Tty tty) {
         this.tty = tty;
+        // Kept between lines too: a key pressed while an answer is printed would else be taken by the line discipline.
+        this.found = tty.jline().enterRawMode();
+        tty.jline().handle(Terminal.Signal.INT, signal -> interrupted = true);
+        tty.whenEnded(() -> {
+            takenDown = true;
+            tty.jline().setAttributes(found);
+        });
         DefaultParser words = new DefaultParser();
         words.setEscapeChars(null);
         words.setQuoteChars(new char[0]);
@@ -37,12 +52,33 @@ final class TypedLines implements LineInput {
                 .option(LineReader.Option.AUTO_FRESH_LINE, false)
                 .variable(LineReader.BELL_STYLE, "none")
                 .build();
+        reader.getWidgets().put("suspend", this::suspend);
+        reader.getKeyMaps().get(LineReader.MAIN).bind(new Reference("suspend"), KeyMap.ctrl('Z'));
     }
 
-    /** Ctrl-C and Ctrl-D on an empty line leave. */
+    /** Gives the terminal back and stops this process, as Ctrl-Z would have; the reader draws its line again afterwards. */
+    private boolean suspend() {
+        tty.jline().setAttributes(found);
+        try {
+            new ProcessBuilder("kill", "-STOP", Long.toString(ProcessHandle.current().pid())).start().waitFor();
+        } catch (IOException cannotStop) {
+            // Without that program it goes on as if the key had not been pressed.
+        } catch (InterruptedException interruption) {
+            Thread.currentThread().interrupt();
+        }
+        tty.jline().enterRawMode();
+        reader.callWidget(LineReader.REDRAW_LINE);
+        reader.callWidget(LineReader.REDISPLAY);
+        return true;
+    }
+
+    /** Ctrl-C leaves, and Ctrl-D on an empty line. */
     @Override
     public Optional<String> next(LineConsult consult) {
         at = consult;
+        if (interrupted) {
+            return Optional.empty();
+        }
         if (!pasted.isEmpty()) {
             return Optional.of(pasted.removeFirst());
         }
@@ -54,11 +90,20 @@ final class TypedLines implements LineInput {
             return Optional.of(lines.isEmpty() ? "" : lines.get(0));
         } catch (UserInterruptException | EndOfFileException leaving) {
             return Optional.empty();
+        } catch (RuntimeException | IOError failure) {
+            if (takenDown) {
+                return Optional.empty();
+            }
+            throw failure;
         }
     }
 
     @Override
     public void close() throws IOException {
+        if (!takenDown) {
+            tty.jline().setAttributes(found);
+            tty.whenEnded(() -> {});
+        }
         tty.close();
     }
 }

@@ -56,7 +56,7 @@ public record LineConsult(Desk desk, Interview interview, List<StartScreen.Left>
             for (int i = 0; i < left.size(); i++) {
                 StartScreen.Left one = left.get(i);
                 page.hanging((i + 1) + ". ", (one.code().isBlank() ? "no code yet" : one.code()) + ", "
-                        + one.answers() + (one.answers() == 1 ? " answer" : " answers") + ", last " + one.when());
+                        + Numbers.count(one.answers(), "answer", "answers") + ", last " + one.when());
             }
         }
         return asked(page, Effect.NOTHING, interview, null);
@@ -227,7 +227,7 @@ public record LineConsult(Desk desk, Interview interview, List<StartScreen.Left>
         if (outcome instanceof Effect.Opened opened && opened.screen() instanceof ConsultScreen screen) {
             LineConsult next = LineConsult.of(desk, screen.interview(), List.of());
             Page page = new Page().paragraph(0, "Continued: " + code(screen.interview()) + ", "
-                    + screen.interview().exchanges().size() + " answers. `summary` reads them.");
+                    + Numbers.count(screen.interview().exchanges().size(), "answer", "answers") + ". `summary` reads them.");
             return next.asked(page, Effect.NOTHING, screen.interview(), null);
         }
         if (outcome instanceof Effect.Failed failed) {

@@ -66,7 +66,7 @@ public final class Tty implements Closeable {
     }
 
     /** Sets what is done while the terminal is still open, when a signal ends the program. */
-    void whenEnded(Runnable act) {
+    public void whenEnded(Runnable act) {
         lastAct.act = act;
     }
 
