@@ -35,7 +35,7 @@ final class ConsultDesk {
         Map<String, String> topics = new LinkedHashMap<>();
         Topics.of(bench.evidence()).forEach(topic -> topics.put(topic.id(), topic.text()));
         this.guide = new Guide(bench.evidence(), bench.catalogue(), topics,
-                bench.advisor(), offeredCode);
+                bench.advisor(), offeredCode, bench.options());
     }
 
     Desk desk() {

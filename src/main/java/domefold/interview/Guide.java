@@ -8,6 +8,7 @@ import domefold.evidence.Table;
 import domefold.patient.Case;
 import domefold.patient.Measure;
 import domefold.plan.Plan;
+import domefold.plan.PlanOptions;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
@@ -21,10 +22,18 @@ import java.util.stream.Stream;
  * @param topics the topics of the decision checklist, id to words, in order
  * @param planner the engine
  * @param offeredCode a case code that Enter takes; blank offers none
+ * @param options how a plan is computed
  */
 public record Guide(
         Evidence evidence, Catalogue catalogue, Map<String, String> topics, Function<Case, Plan> planner,
-        String offeredCode) {
+        String offeredCode, PlanOptions options) {
+
+    /** With the plan options that ship. */
+    public Guide(Evidence evidence, Catalogue catalogue, Map<String, String> topics, Function<Case, Plan> planner,
+            String offeredCode) {
+        this(evidence, catalogue, topics, planner, offeredCode, PlanOptions.DEFAULT);
+    }
+
 
     ReadingCheck check(Measure measure, double value) {
         return Gate.check(measure, value, evidence);

@@ -124,6 +124,10 @@ public record ConsultScreen(
     }
 
     private Step enter() {
+        Optional<Overlay.Kind> page = OverlayView.named(entry.text());
+        if (page.isPresent()) {
+            return Step.to(withEntry(EntryLine.EMPTY).withOverlay(Overlay.of(page.get())));
+        }
         if (WhatIfKeys.asks(entry.text())) {
             return WhatIfKeys.asked(this);
         }

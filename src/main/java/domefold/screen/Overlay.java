@@ -21,7 +21,9 @@ public record Overlay(Kind kind, int scroll) {
         /** Every key that works. */
         KEYS,
         /** Pairs of devices for two sides that differ; {@code scroll} is the pair in focus. */
-        PAIRS
+        PAIRS,
+        /** How sure verdicts and order are, and what a second reading would buy. */
+        DOUBT
     }
 
     static Overlay of(Kind kind) {

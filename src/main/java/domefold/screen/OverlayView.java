@@ -21,6 +21,16 @@ final class OverlayView {
     /** One line of a page. */
     record Line(int indent, String text, Role role) {}
 
+    /** The page that a typed word opens. */
+    static Optional<Overlay.Kind> named(String line) {
+        return switch (line.strip().toLowerCase(java.util.Locale.ROOT)) {
+            case "pairs" -> Optional.of(Overlay.Kind.PAIRS);
+            case "doubt", "sure", "how sure" -> Optional.of(Overlay.Kind.DOUBT);
+            case "keys" -> Optional.of(Overlay.Kind.KEYS);
+            default -> Optional.empty();
+        };
+    }
+
     static ConsultScreen onKey(ConsultScreen screen, Key key) {
         Overlay overlay = screen.overlay();
         if (overlay.kind() == Overlay.Kind.PAIRS) {
@@ -71,6 +81,7 @@ final class OverlayView {
             case HELP -> help(screen);
             case WORKING -> working(screen);
             case SUMMARY -> summary(screen);
+            case DOUBT -> DoubtPage.lines(screen);
             default -> KeysPage.lines();
         };
     }
