@@ -17,9 +17,14 @@ public final class CommandShell {
     }
 
     static int run(String[] args, Console console, Faces faces) {
+        return run(args, console, new Domefold(console, faces));
+    }
+
+    /** Under a root whose home is settled already. */
+    static int run(String[] args, Console console, Domefold root) {
         ErrorReport errors = new ErrorReport(console, asksForJson(args));
         try {
-            CommandLine line = commandLine(console, faces);
+            CommandLine line = commandLine(root);
             CommandLine.ParseResult parsed = line.parseArgs(args);
             CommandLine asked = helpAsked(parsed);
             if (asked != null) {
@@ -41,7 +46,10 @@ public final class CommandShell {
     }
 
     static CommandLine commandLine(Console console, Faces faces) {
-        Domefold root = new Domefold(console, faces);
+        return commandLine(new Domefold(console, faces));
+    }
+
+    static CommandLine commandLine(Domefold root) {
         CommandLine line = new CommandLine(root)
                 .addSubcommand(new ConsultCommand(root))
                 .addSubcommand(new PlanCommand(root))

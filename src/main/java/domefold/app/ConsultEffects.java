@@ -18,6 +18,7 @@ final class ConsultEffects implements Effects, AutoCloseable {
     private final Workbench bench;
     private final ConsultDesk desk;
     private final ConsultSaving saving;
+    private final RecordsEffects records;
     private Journal journal;
     private int revision;
     private boolean answered;
@@ -29,6 +30,7 @@ final class ConsultEffects implements Effects, AutoCloseable {
         this.bench = bench;
         this.desk = desk;
         this.saving = saving;
+        this.records = new RecordsEffects(bench);
     }
 
     @Override
@@ -50,6 +52,12 @@ final class ConsultEffects implements Effects, AutoCloseable {
                 Journal.Unfinished left = Journals.find(bench.homes().journals(), aside.journalId())
                         .orElseThrow(() -> new Refusal("no-journal", aside.journalId(), "that consult is no longer there"));
                 return new Effect.Done(effect, "Set aside; kept as " + Journals.keepAside(left).getFileName() + ".");
+            }
+            if (effect instanceof Effect.Visit visit && visit.place().equals("records")) {
+                return new Effect.Opened(effect, records.screen("", Optional.of(desk.start())));
+            }
+            if (RecordsEffects.isHere(effect)) {
+                return records.carryOut(effect);
             }
             return new Effect.Done(effect, "");
         } catch (Refusal refused) {

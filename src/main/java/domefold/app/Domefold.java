@@ -26,6 +26,7 @@ import picocli.CommandLine.Spec;
 final class Domefold implements Runner {
     private final Console console;
     private final Faces faces;
+    private final Optional<Homes> settled;
 
     @Spec
     private CommandSpec spec;
@@ -41,8 +42,14 @@ final class Domefold implements Runner {
     private boolean version;
 
     Domefold(Console console, Faces faces) {
+        this(console, faces, Optional.empty());
+    }
+
+    /** Inside a shell: its homes were settled when it was opened. */
+    Domefold(Console console, Faces faces, Optional<Homes> settled) {
         this.console = console;
         this.faces = faces;
+        this.settled = settled;
     }
 
     @Override
@@ -63,8 +70,8 @@ final class Domefold implements Runner {
     }
 
     Homes homes() {
-        return Homes.of(Optional.ofNullable(home), console.environment(), Path.of(System.getProperty("user.home")),
-                console.folder());
+        return settled.isPresent() && home == null ? settled.get() : Homes.of(Optional.ofNullable(home),
+                console.environment(), Path.of(System.getProperty("user.home")), console.folder());
     }
 
     /** The surgeon's settings; none where there is no file. */

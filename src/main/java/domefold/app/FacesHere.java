@@ -67,8 +67,16 @@ final class FacesHere {
             }
 
             @Override
-            public int records(Workbench bench) {
-                throw new WrongUsage("the records shell is not in this build yet; name one of its commands");
+            public int records(Workbench bench) throws Exception {
+                TerminalModes modes = TerminalModes.detect(bench.console().environment());
+                if (!modes.fullScreen()) {
+                    throw new WrongUsage("the coordinator's shell needs a terminal; name one of its commands");
+                }
+                try (Tty tty = Tty.open(modes)) {
+                    return new RecordsShell(bench, tty).run();
+                } catch (NoTerminal none) {
+                    throw new WrongUsage(none.getMessage());
+                }
             }
         };
     }

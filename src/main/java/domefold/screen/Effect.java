@@ -35,6 +35,22 @@ public sealed interface Effect {
     /** Opens a part of the program by name: {@code practise}, {@code records}. */
     record Visit(String place) implements Effect {}
 
+    /**
+     * Asks for a record as text.
+     *
+     * @param what {@link #SUMMARY} or {@link #ORDER}
+     */
+    record ReadRecord(String id, String what) implements Effect {
+        public static final String SUMMARY = "summary";
+        public static final String ORDER = "order";
+    }
+
+    /** Writes a record into a file that is not there yet, in the format of that key. */
+    record WriteRecord(String id, String format, String file) implements Effect {}
+
+    /** Enters that something happened to a record. */
+    record MarkRecord(String id, domefold.record.RecordEvent.Kind kind, java.time.LocalDate day) implements Effect {}
+
     /** What came of an effect. */
     sealed interface Outcome {
         Effect of();
@@ -42,6 +58,9 @@ public sealed interface Effect {
 
     /** It was done; {@code text} says what in one sentence. */
     record Done(Effect of, String text) implements Outcome {}
+
+    /** It was done, and the list of records is this one now. */
+    record Listed(Effect of, domefold.records.RecordList list, String text) implements Outcome {}
 
     /** Another screen takes over. */
     record Opened(Effect of, Screen screen) implements Outcome {}
