@@ -39,7 +39,7 @@ final class ConsultDesk {
     }
 
     Desk desk() {
-        return new Desk(guide, today(), false);
+        return new Desk(guide, today(), false, bench.settings().prices());
     }
 
     private LocalDate today() {

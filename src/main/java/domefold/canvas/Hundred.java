@@ -5,7 +5,14 @@ package domefold.canvas;
  * the high estimate adds, and the others.
  */
 public final class Hundred {
+    /** Cells of {@link #drawSmall}. */
+    public static final int SMALL_WIDTH = 29;
+    /** Rows of {@link #drawSmall}. */
+    public static final int SMALL_ROWS = 4;
+
     private static final int PEOPLE = 100;
+    private static final int SMALL_PER_ROW = 25;
+    private static final int GROUP = 5;
 
     private Hundred() {}
 
@@ -19,19 +26,30 @@ public final class Hundred {
         if (perRow < 1 || PEOPLE % perRow != 0) {
             throw new IllegalArgumentException("rows of " + perRow + " do not make a hundred");
         }
-        long sure = whole(Math.min(low, high));
-        long perhaps = whole(Math.max(low, high));
-        boolean unicode = canvas.glyphs().unicode();
         for (int i = 0; i < PEOPLE; i++) {
-            int x = column + 2 * (i % perRow);
-            int y = row + i / perRow;
-            if (i < sure) {
-                canvas.put(x, y, unicode ? '●' : '#', role);
-            } else if (i < perhaps) {
-                canvas.put(x, y, unicode ? '◐' : '+', role);
-            } else {
-                canvas.put(x, y, canvas.glyphs().dot(), Role.FAINT);
-            }
+            person(canvas, column + 2 * (i % perRow), row + i / perRow, i, low, high, role);
+        }
+    }
+
+    /**
+     * Draws four rows of twenty-five people in groups of five, one cell each, {@link #SMALL_WIDTH} cells wide: for columns
+     * that stand side by side.
+     */
+    public static void drawSmall(Canvas canvas, int column, int row, double low, double high, Role role) {
+        for (int i = 0; i < PEOPLE; i++) {
+            int place = i % SMALL_PER_ROW;
+            person(canvas, column + place + place / GROUP, row + i / SMALL_PER_ROW, i, low, high, role);
+        }
+    }
+
+    private static void person(Canvas canvas, int x, int y, int index, double low, double high, Role role) {
+        boolean unicode = canvas.glyphs().unicode();
+        if (index < whole(Math.min(low, high))) {
+            canvas.put(x, y, unicode ? '●' : '#', role);
+        } else if (index < whole(Math.max(low, high))) {
+            canvas.put(x, y, unicode ? '◐' : '+', role);
+        } else {
+            canvas.put(x, y, canvas.glyphs().dot(), Role.FAINT);
         }
     }
 

@@ -11,7 +11,7 @@ import java.util.List;
  * @param per100High highest over the cohorts
  * @param unit {@code patient} or {@code implant}: what the hundred counts
  * @param cohorts the cohorts behind it
- * @param status how the figures came to us, as a status code
+ * @param status how the least sure of the figures came to us, as a status code; each cohort names its own
  */
 public record OutcomeShown(
         String outcome, int year, double per100Low, double per100High, String unit, List<String> cohorts, String status) {

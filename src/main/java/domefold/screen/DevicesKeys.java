@@ -46,6 +46,8 @@ final class DevicesKeys {
                 return Screen.Step.to(screen.withOverlay(Overlay.of(Overlay.Kind.PAIRS)));
             case F8:
                 return Screen.Step.to(screen.withDevices(state.withOverlaid(!state.overlaid())));
+            case F9:
+                return Screen.Step.to(OwningScreen.over(screen, rows));
             case CHARACTER:
                 return key.isText() ? character(screen, rows, key.codePoint()) : null;
             default:

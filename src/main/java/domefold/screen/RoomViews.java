@@ -93,6 +93,7 @@ final class RoomViews {
                 hints.add(new Screen.Hint("F5", "view"));
                 hints.add(new Screen.Hint("F6", "sort"));
                 hints.add(new Screen.Hint("F7", screen.devices().fittingOnly() ? "all" : "fitting"));
+                hints.add(new Screen.Hint("F9", "owning it"));
                 hints.add(new Screen.Hint("Enter", "settle"));
                 hints.add(new Screen.Hint("PgDn", "scrolls"));
                 hints.add(new Screen.Hint("F10", "pairs"));

@@ -84,19 +84,32 @@ public final class PatientSheet {
                 + " to one person.", false));
         for (OutcomeShown shown : outcomes) {
             blocks.add(new Block.Words(figure(shown), false));
-            blocks.add(new Block.Words("From: " + String.join("; ", shown.cohorts()) + " (" + statusWords(shown.status())
-                    + ").", true));
+            blocks.add(new Block.Words("From: " + String.join("; ", shown.cohorts()) + ". Least sure of these: "
+                    + statusWords(shown.status()) + ".", true));
         }
     }
 
-    /** For example "Capsular contracture within 10 years: 9 to 19 of 100 women". */
+    /** For example "Capsular contracture within 10 years: 9 to 19 of 100 women have it, 81 to 91 of 100 do not". */
     public static String figure(OutcomeShown shown) {
         Band range = new Band(shown.per100Low(), shown.per100High());
         String low = Numbers.per100(range.low());
         String high = Numbers.per100(range.high());
         String words = shown.outcome().substring(0, 1).toUpperCase(java.util.Locale.ROOT) + shown.outcome().substring(1);
         return words + " within " + Numbers.count(shown.year(), "year", "years") + ": "
-                + (low.equals(high) ? low : low + " to " + high) + " of 100 " + counted(shown.unit());
+                + (low.equals(high) ? low : low + " to " + high) + " of 100 " + counted(shown.unit()) + " have it, "
+                + others(range) + " of 100 do not";
+    }
+
+    private static String others(Band have) {
+        String fewest = without(have.high());
+        String most = without(have.low());
+        return fewest.equals(most) ? most : fewest + " to " + most;
+    }
+
+    /** What is left of a hundred by the number printed, so that both add up. */
+    private static String without(double per100) {
+        double printed = Double.parseDouble(Numbers.per100(per100));
+        return Numbers.plain(100 - printed, printed == Math.rint(printed) ? 0 : 1);
     }
 
     static String counted(String unit) {

@@ -13,8 +13,11 @@ import java.util.function.ToDoubleFunction;
  * How far the course moves when every published accuracy of the test is taken in turn, memory ones included.
  *
  * @param pairs ways of combining the published accuracies
+ * @param operations those that find a rupture and those that find the implant intact
+ * @param yearsToDetection empty where no run finds any
  */
-public record AccuracySpread(int pairs, Band found, Band silentAtHorizon, Band falseAlarms, Band needlessOperations) {
+public record AccuracySpread(int pairs, Band exams, Band falseAlarms, Band confirmations, Band found, Band operations,
+        Band needlessOperations, Band silentAtHorizon, Optional<Band> yearsToDetection) {
 
     /** Empty where no cohort fixes a curve. */
     static Optional<AccuracySpread> of(CohortSet rupture, ExamPlan plan, Watch watch, int horizonYears, Evidence evidence) {
@@ -23,8 +26,17 @@ public record AccuracySpread(int pairs, Band found, Band silentAtHorizon, Band f
             GelCourse.of(rupture, plan, one, horizonYears).ifPresent(courses::add);
         }
         return courses.isEmpty() ? Optional.empty() : Optional.of(new AccuracySpread(courses.size(),
-                over(courses, LifeCourse::found), over(courses, LifeCourse::silentAtHorizon),
-                over(courses, LifeCourse::falseAlarms), over(courses, LifeCourse::needlessOperations)));
+                over(courses, LifeCourse::exams), over(courses, LifeCourse::falseAlarms),
+                over(courses, LifeCourse::confirmations), over(courses, LifeCourse::found),
+                over(courses, LifeCourse::operations), over(courses, LifeCourse::needlessOperations),
+                over(courses, LifeCourse::silentAtHorizon), yearsToDetection(courses)));
+    }
+
+    private static Optional<Band> yearsToDetection(List<GelCourse> courses) {
+        List<Band> means = courses.stream().flatMap(course -> course.yearsToDetection().stream()).toList();
+        return means.isEmpty() ? Optional.empty() : Optional.of(new Band(
+                means.stream().mapToDouble(Band::low).min().orElseThrow(),
+                means.stream().mapToDouble(Band::high).max().orElseThrow()));
     }
 
     private static List<Watch> published(Watch watch, Evidence evidence) {

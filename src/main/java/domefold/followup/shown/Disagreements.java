@@ -5,6 +5,7 @@ import domefold.evidence.Status;
 import domefold.evidence.Table;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Questions on which published figures disagree, each with the figures that do. */
@@ -79,10 +80,11 @@ public final class Disagreements {
 
     private static Position position(Table.Row row) {
         String interval = row.text("lo").isEmpty() ? "" : " (" + row.text("lo") + " to " + row.text("hi") + ")";
-        String note = row.text("note").isEmpty() ? "" : "; " + row.text("note");
-        String measure = (row.text("measure") + " " + row.text("estimate")).strip();
-        return new Position(row.text("comparison") + ", " + row.text("outcome") + ": " + measure + interval + note,
-                row.text("source"), Status.of(row.text("status")));
+        boolean inWords = List.of("direction", "conclusion").contains(row.text("measure"));
+        String measure = inWords ? "" : (row.text("measure") + " " + row.text("estimate")).strip() + interval;
+        String said = Stream.of(measure, row.text("note")).filter(part -> !part.isEmpty()).collect(Collectors.joining("; "));
+        return new Position(row.text("comparison") + ", " + row.text("outcome") + ": " + said, row.text("source"),
+                Status.of(row.text("status")));
     }
 
     private static String number(double value) {

@@ -1,6 +1,7 @@
 package domefold.followup.shown;
 
 import domefold.outcome.Band;
+import domefold.outcome.Numbers;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 
@@ -29,6 +30,18 @@ public final class Framing {
         }
         return "about " + low + " to " + high + " of 100 have it, " + (100 - high) + " to " + (100 - low)
                 + " of 100 do not";
+    }
+
+    /** The same for very rare harms, in whole people of 100 000: "about 3 to 26 of 100 000 have it, 99 974 to 99 997 do not". */
+    public static String rare(Band per100000) {
+        long low = Math.round(per100000.low());
+        long high = Math.round(per100000.high());
+        String of = " of " + Numbers.count(RareHarm.DENOMINATOR);
+        String have = low == high ? Numbers.count(low) : Numbers.count(low) + " to " + Numbers.count(high);
+        long most = RareHarm.DENOMINATOR - low;
+        long fewest = RareHarm.DENOMINATOR - high;
+        return "about " + have + of + " have it, " + (most == fewest ? Numbers.count(most)
+                : Numbers.count(fewest) + " to " + Numbers.count(most)) + " do not";
     }
 
     /** Whole people of 100, halves upwards. */

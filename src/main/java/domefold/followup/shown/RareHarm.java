@@ -6,6 +6,7 @@ import domefold.evidence.Evidence;
 import domefold.evidence.Status;
 import domefold.evidence.Table;
 import domefold.outcome.Band;
+import domefold.outcome.Numbers;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -66,6 +67,17 @@ public record RareHarm(
     /** True when there is an estimate that may stand on the common denominator. */
     public boolean estimated() {
         return per100000.isPresent() || bandPer100000.isPresent();
+    }
+
+    /** The estimate both ways round on the common denominator; for a count or a ratio, that none can be given. */
+    public String words() {
+        if (per100000.isPresent()) {
+            double one = per100000.getAsDouble();
+            return Framing.rare(new Band(one, one)) + bandPer100000.map(band -> " (interval " + Numbers.range(band, 0) + ")")
+                    .orElse(" (no interval printed)");
+        }
+        return bandPer100000.map(band -> Framing.rare(band) + " (range)")
+                .orElse(measureWords + ": no share of " + Numbers.count(DENOMINATOR) + " can be given");
     }
 
     /** One in so many, as so many of 100 000. */
