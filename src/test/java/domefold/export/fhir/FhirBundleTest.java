@@ -56,8 +56,8 @@ class FhirBundleTest {
     @Test
     void whatWasNotAskedIsNotNoAndFiguresKeepWhatAHundredCounts() {
         assertTrue(TEXT.contains("<p>nicotine: no</p>") && TEXT.contains("<p>active infection: not asked</p>"));
-        assertTrue(TEXT.contains("9 to 19 of 100 women (cohort A; cohort B; read in the source)"));
-        assertTrue(TEXT.contains("7 of 100 implants (cohort C; from memory, fairly sure)"));
+        assertTrue(TEXT.contains("9 to 19 of 100 women have it, 81 to 91 of 100 do not (cohort A; cohort B; read in the source)"));
+        assertTrue(TEXT.contains("7 of 100 implants have it, 93 of 100 do not (cohort C; from memory, fairly sure)"));
     }
 
     @Test
