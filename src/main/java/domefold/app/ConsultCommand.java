@@ -15,7 +15,7 @@ final class ConsultCommand implements Runner {
     @Parameters(arity = "0..1", paramLabel = "CASE.json", description = "The case to start from.")
     private String file;
 
-    @Option(names = "--line", description = "Line by line instead of full screen.")
+    @Option(names = "--line", description = "Line by line instead of full screen; by itself where there is no full screen.")
     private boolean line;
 
     ConsultCommand(Domefold root) {

@@ -80,7 +80,10 @@ final class TypedLines implements LineInput {
             return Optional.empty();
         }
         if (!pasted.isEmpty()) {
-            return Optional.of(pasted.removeFirst());
+            String line = pasted.removeFirst();
+            tty.jline().writer().println(LineFace.PROMPT + Harmless.of(line));
+            tty.jline().flush();
+            return Optional.of(line);
         }
         try {
             List<String> lines = reader.readLine(LineFace.PROMPT).lines().toList();

@@ -89,7 +89,6 @@ class CommandLineTest {
         "survival | 2 | FILE.csv",
         "practise --level 4 --draw 7 | 2 | write 1 to 3",
         "practise --draw 0 | 2 | write a number from 1",
-        "consult | 2 | terminal",
         "consult no-such-case.json | 3 | there is no file",
         "catalogue list --catalogue no-such-list.csv | 3 | there is no file"})
     void whatIsWrongIsSaidInOneSentenceOnStandardError(String line, int exit, String part) {

@@ -146,6 +146,7 @@ class LineFaceTerminalTest {
             session.await("Case code?");
             session.paste("KB-3\n31\n166\n58\nnone\n");
             session.await("Upper pole:");
+            assertTrue(session.history().contains("\n> 166\nHeight: 166.0 cm."), session.history());
             answer(session, "quit", "Left.");
             session.awaitPrompt();
         }
