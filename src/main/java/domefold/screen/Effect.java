@@ -32,7 +32,7 @@ public sealed interface Effect {
     /** Leaves an unfinished consult aside for good; its journal is kept under another name. */
     record SetAside(String journalId) implements Effect {}
 
-    /** Opens a part of the program by name: {@code practise}, {@code records}. */
+    /** Opens a part of the program by name: {@code practise}, {@code records}, {@code start}. */
     record Visit(String place) implements Effect {}
 
     /**
@@ -50,6 +50,12 @@ public sealed interface Effect {
 
     /** Enters that something happened to a record. */
     record MarkRecord(String id, domefold.record.RecordEvent.Kind kind, java.time.LocalDate day) implements Effect {}
+
+    /** Keeps a marked practice case. */
+    record Practised(domefold.practice.Progress.Entry entry) implements Effect {}
+
+    /** Keeps a reading drill. */
+    record Drilled(domefold.practice.exercise.Logbook.Drilled drill) implements Effect {}
 
     /** What came of an effect. */
     sealed interface Outcome {
