@@ -46,7 +46,7 @@ public final class Marker {
         Map<String, String> flags = Flags.of(plan, constants);
         List<Mark> marks = new ArrayList<>();
         proceed(fellow, plan, flags, catalogue).ifPresent(marks::add);
-        warnings(fellow, flags, marks);
+        warnings(of, fellow, flags, marks);
         if (!fellow.declined()) {
             for (Side side : Side.values()) {
                 side(side, of, fellow, plan, catalogue, marks);
@@ -96,7 +96,7 @@ public final class Marker {
                 + String.join(" and the ", without) + " side");
     }
 
-    private void warnings(FellowPlan fellow, Map<String, String> flags, List<Mark> marks) {
+    private void warnings(PracticeCase of, FellowPlan fellow, Map<String, String> flags, List<Mark> marks) {
         flags.forEach((code, text) -> {
             boolean named = fellow.warnings().contains(code);
             marks.add(warning(code, named ? Standing.INSIDE : Standing.OUTSIDE, named ? "named" : "not named", text,
@@ -104,6 +104,11 @@ public final class Marker {
         });
         Set<String> unfounded = new TreeSet<>(fellow.warnings());
         unfounded.removeAll(flags.keySet());
+        if (unfounded.contains(Trap.CONSTRICTED_BASE.code()) && of.sightings().stream().anyMatch(seen -> seen.kind() == Kind.BASE_CONSTRICTION)) {
+            unfounded.remove(Trap.CONSTRICTED_BASE.code());
+            marks.add(new Mark(Decision.WARNING, Optional.empty(), Optional.of(Trap.CONSTRICTED_BASE.code()), Standing.UNMARKED,
+                    "named", "the eye sees it; the readings stay above the limits that raise it", "", Optional.empty(), List.of(), 0, 0));
+        }
         unfounded.forEach(code -> marks.add(warning(code, Standing.OUTSIDE, "named", "nothing in the case raises it",
                 constants.value("PRA-WEIGHT-UNFOUNDED"))));
     }

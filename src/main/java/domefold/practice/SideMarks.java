@@ -146,7 +146,7 @@ final class SideMarks {
         boolean leftAlone = stated == 0 && !Exact.above(due, constants.value("LOW-03"));
         Standing standing = !Exact.above(Math.abs(stated - due), near) ? Standing.INSIDE
                 : otherMethod || leftAlone ? Standing.DEFENSIBLE : Standing.OUTSIDE;
-        return Judged.of(standing, stated == 0 ? "fold left" : "lowered by " + Figures.cm(stated) + " cm", words)
+        return Judged.of(standing, stated == 0 ? "fold kept" : "lowered by " + Figures.cm(stated) + " cm", words)
                 .reading("a lowering within " + Figures.cm(near) + " cm is within the error of reading nipple to fold")
                 .held(foldViews).by(working(limits, "fold"));
     }

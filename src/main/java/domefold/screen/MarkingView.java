@@ -112,7 +112,7 @@ final class MarkingView {
     }
 
     private static String stands(Mark mark) {
-        if (!flag(mark)) {
+        if (!flag(mark) || mark.standing() == Standing.UNMARKED) {
             return mark.standing() == Standing.INSIDE ? "inside" : mark.standing().words();
         }
         return mark.standing() == Standing.INSIDE ? "named" : mark.said().equals("named") ? "without ground" : "missed";

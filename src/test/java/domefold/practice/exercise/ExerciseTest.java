@@ -138,6 +138,14 @@ class ExerciseTest {
     }
 
     @Test
+    void aWarningOfWhatTheEyeSeesCostsNothingWhereNoReadingRaisesIt() {
+        var marks = said(begin(2, 2), "state", "no", "constricted base", "skip", "commit").marking().orElseThrow().marks();
+        assertTrue(begin(2, 2).practice().history().contains("base is constricted"));
+        assertTrue(marks.stream().anyMatch(mark -> mark.code().equals(java.util.Optional.of("constricted-base"))
+                && mark.standing() == Standing.UNMARKED && mark.weight() == 0));
+    }
+
+    @Test
     void undoTakesBackOneLineAtATime() {
         Exercise one = said(begin(2, 2), "state", "yes", "11 12");
         assertEquals(said(begin(2, 2), "state", "yes").answers(), said(one, "undo").answers());
