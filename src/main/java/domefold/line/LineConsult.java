@@ -4,6 +4,7 @@ import domefold.interview.Exchange;
 import domefold.interview.Interview;
 import domefold.interview.Reply;
 import domefold.interview.Room;
+import domefold.interview.WhatIf;
 import domefold.outcome.Numbers;
 import domefold.outcome.Refusal;
 import domefold.report.Page;
@@ -86,6 +87,7 @@ public record LineConsult(Desk desk, Interview interview, List<StartScreen.Left>
         return switch (word) {
             case LIMITS -> stays(LimitsInWords.whole(interview));
             case WHY -> stays(WhyInWords.of(interview, rest));
+            case IF -> tried(rest);
             case DEVICES -> devices(rest.toLowerCase(Locale.ROOT));
             case SORT -> Listing.sortNamed(rest).map(sort -> listed(Listing.first(interview, sort, listing.all())))
                     .orElseGet(() -> stays("The devices can be ordered by: " + String.join(", ", Listing.sortWords()) + "."));
@@ -97,6 +99,20 @@ public record LineConsult(Desk desk, Interview interview, List<StartScreen.Left>
             case CONTINUE -> continued(rest);
             default -> new Turn(this, "", Effect.QUIT);
         };
+    }
+
+    private Turn tried(String words) {
+        try {
+            WhatIf tried = WhatIf.on(interview).with(words);
+            WhatIf.Change change = tried.changes().get(0);
+            Page page = new Page().paragraph(0, "If " + change.label().toLowerCase(Locale.ROOT) + " were " + QuestionInWords.flat(change.now())
+                    + " (now " + QuestionInWords.flat(change.was()) + "):");
+            LimitsInWords.brief(tried.trial()).forEach(line -> page.hanging("  ", line));
+            return stays(page.paragraph(0, "Nothing has been changed; now it is:").text()
+                    + String.join("\n", LimitsInWords.brief(interview)));
+        } catch (Refusal refusal) {
+            return stays(sentence(refusal.getMessage()));
+        }
     }
 
     private Turn devices(String rest) {

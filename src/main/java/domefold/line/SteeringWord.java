@@ -16,6 +16,7 @@ public enum SteeringWord {
     SUMMARY("summary", "summary", "the answers so far", true),
     LIMITS("limits", "limits", "what the tissues allow, LEFT and RIGHT, with every caution", false),
     WHY("why", "why, why WORD", "the working with its sources, all of it or what names the word", false),
+    IF("if", "if WORDS", "what another answer would allow; nothing changes: if base width 12.8 13", false),
     DEVICES("devices", "devices", "the devices that fit or nearly fit; devices all, devices more", false),
     SORT("sort", "sort WORD", "orders the devices: sort width", false),
     PIN("pin", "pin NUMBER or CODE", "puts a device beside the others, up to four", false),

@@ -102,6 +102,18 @@ class LineConsultTest {
     }
 
     @Test
+    void anotherAnswerIsTriedBesideTheConsultAndChangesNothing() {
+        LineWalk walk = after(READINGS);
+        var before = walk.interview().dossier();
+        walk.line("if base width 13.4 13.5");
+        assertTrue(walk.last().startsWith("If base width were LEFT 13.4 cm, RIGHT 13.5 cm (now LEFT 12.4 cm,"), walk.last());
+        assertTrue(walk.last().contains("  LEFT: width ceiling 12.0 ± 0.6 cm on a base of 13.4 cm"), walk.last());
+        assertEquals(before, walk.interview().dossier());
+        assertEquals(READINGS, walk.effects().size());
+        assertTrue(walk.line("if").last().contains("begins with no reading"), walk.last());
+    }
+
+    @Test
     void numbersTypedAloneAtThePinsAreRowsOfTheList() {
         LineWalk walk = after(READINGS);
         List<String> ids = walk.now().listing().ids();
