@@ -8,7 +8,7 @@ import picocli.CommandLine.Spec;
 
 /** {@code domefold completion}. */
 @Command(name = "completion", description = "Prints a completion script for bash and zsh.",
-        footer = {"", "Example: source <(scripts/run completion)"})
+        footer = {"", "Example: domefold completion > ~/.domefold-completion.bash"})
 final class CompletionCommand implements Runner {
     private final Domefold root;
 

@@ -107,7 +107,8 @@ public final class RecordDraft {
             f.widthMarginCm().ifPresent(cm -> margins.add("width " + Numbers.marginCm(cm) + " to the ceiling"));
             f.volumeMarginMl().ifPresent(ml -> margins.add("volume " + Numbers.marginMl(ml) + " to the end of its band"));
             f.foldLoweringCm().ifPresent(cm -> margins.add("fold lowering " + Numbers.cm(cm) + " to its target"));
-            f.stability().ifPresent(share -> margins.add("not outside in " + Numbers.percent(share) + " of reading errors"));
+            f.stability().ifPresent(share -> margins.add("within limits in " + Numbers.percent(share) + " of reading errors"
+                    + f.decidingReading().map(measure -> ", " + measure.words() + " decides").orElse("")));
         });
         return margins;
     }

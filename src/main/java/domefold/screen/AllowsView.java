@@ -44,13 +44,15 @@ final class AllowsView {
         List<String> lines = new ArrayList<>();
         screen.interview().current().ifPresent(question -> question.help(screen.interview().guide())
                 .forEach(text -> lines.addAll(canvas.wrap(text, width))));
-        int room = height - 3;
+        int room = height - 4;
         for (int i = 0; i < Math.min(room, lines.size()); i++) {
             boolean more = i == room - 1 && lines.size() > room;
             canvas.textWithin(column, row + i, width, more ? "… ? shows the rest" : lines.get(i), Role.FAINT);
         }
-        canvas.textWithin(column, row + Math.min(room, lines.size()) + 1, width,
-                "What the tissues allow appears here once the age and both base widths are read.", Role.FAINT);
+        int at = row + Math.min(room, lines.size()) + 1;
+        for (String text : canvas.wrap("What the tissues allow appears here once the age and both base widths are read.", width)) {
+            canvas.text(column, at++, text, Role.FAINT);
+        }
     }
 
     private static void compact(Canvas canvas, int column, int row, int width, ConsultScreen screen, Plan plan) {

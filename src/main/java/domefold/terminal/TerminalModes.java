@@ -19,13 +19,14 @@ public record TerminalModes(ColourMode colour, boolean utf8, boolean light, bool
     /**
      * Colours: {@code NO_COLOR} present and not empty comes first (no-color.org), then a dumb terminal, then
      * {@code COLORTERM}, then the terminal's name. Characters: the first of {@code LC_ALL}, {@code LC_CTYPE}, {@code LANG}
-     * that is not empty, as POSIX has it; the Linux console is ASCII because its fonts lack braille.
+     * that is not empty, as POSIX has it; the Linux console is ASCII because its fonts lack braille. What the user says
+     * stands above both: {@code DOMEFOLD_GROUND=light} or {@code dark}, {@code DOMEFOLD_ASCII} not empty.
      */
     public static TerminalModes detect(Map<String, String> environment) {
         String term = value(environment, "TERM").toLowerCase(Locale.ROOT);
         boolean dumb = term.isEmpty() || term.equals("dumb");
-        return new TerminalModes(colour(environment, term, dumb), utf8(environment) && !term.equals("linux"),
-                lightGround(value(environment, "COLORFGBG")), !dumb);
+        boolean plain = term.equals("linux") || !value(environment, "DOMEFOLD_ASCII").isEmpty();
+        return new TerminalModes(colour(environment, term, dumb), utf8(environment) && !plain, light(environment), !dumb);
     }
 
     public TerminalModes withColour(ColourMode chosen) {
@@ -66,6 +67,11 @@ public record TerminalModes(ColourMode colour, boolean utf8, boolean light, bool
             }
         }
         return false;
+    }
+
+    private static boolean light(Map<String, String> environment) {
+        String said = value(environment, "DOMEFOLD_GROUND").toLowerCase(Locale.ROOT);
+        return said.isEmpty() ? lightGround(value(environment, "COLORFGBG")) : said.equals("light");
     }
 
     /** {@code COLORFGBG} is {@code foreground;ground} in the sixteen colours; some terminals set it, most do not. */

@@ -37,6 +37,9 @@ class TerminalModesTest {
     void aLightGroundIsTakenFromTheTerminalWhereItSays() {
         assertTrue(TerminalModes.detect(Map.of("TERM", "xterm", "COLORFGBG", "0;15")).light());
         assertTrue(TerminalModes.detect(Map.of("TERM", "xterm", "COLORFGBG", "0;default;7")).light());
+        assertTrue(TerminalModes.detect(Map.of("TERM", "xterm", "DOMEFOLD_GROUND", "light")).light());
+        assertFalse(TerminalModes.detect(Map.of("TERM", "xterm", "COLORFGBG", "0;15", "DOMEFOLD_GROUND", "dark")).light());
+        assertFalse(TerminalModes.detect(Map.of("TERM", "xterm", "LC_ALL", "C.UTF-8", "DOMEFOLD_ASCII", "1")).utf8());
         assertFalse(TerminalModes.detect(Map.of("TERM", "xterm", "COLORFGBG", "15;0")).light());
         assertFalse(TerminalModes.detect(Map.of("TERM", "xterm", "COLORFGBG", "15;8")).light());
         assertFalse(TerminalModes.detect(Map.of("TERM", "xterm", "COLORFGBG", "x;")).light());
