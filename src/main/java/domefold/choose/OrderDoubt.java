@@ -3,6 +3,7 @@ package domefold.choose;
 import domefold.evidence.Constants;
 import domefold.outcome.Band;
 import domefold.outcome.Figures;
+import domefold.plan.Candidate;
 import domefold.plan.Doubt;
 import domefold.plan.Plan;
 import domefold.plan.Verdict;
@@ -49,7 +50,8 @@ public record OrderDoubt(List<Standing> standings, List<Standing> others) {
         if (!doubt.judged()) {
             return Optional.empty();
         }
-        List<Profiled> rows = CriteriaTable.of(plan, constants, Optional.empty());
+        List<Profiled> rows = CriteriaTable.of(plan, constants, Optional.empty()).stream()
+                .filter(row -> everPossible(row.candidate())).toList();
         List<Profiled> possible = rows.stream()
                 .filter(row -> Placed.both(row.candidate()) != Verdict.OUTSIDE).toList();
         if (possible.isEmpty()) {
@@ -58,6 +60,12 @@ public record OrderDoubt(List<Standing> standings, List<Standing> others) {
         List<Criterion> counting = Order.counting(possible, weights);
         double[][] scores = new DrawnScores(plan, doubt, weights, counting, constants).of(rows);
         return Optional.of(standings(rows, scores, Order.of(possible, weights, constants), constants));
+    }
+
+    /** False where the device is outside in every draw and as it stands. */
+    private static boolean everPossible(Candidate candidate) {
+        return Placed.both(candidate) != Verdict.OUTSIDE
+                || candidate.left().stability().orElse(0) > 0 && candidate.right().stability().orElse(0) > 0;
     }
 
     private static OrderDoubt standings(List<Profiled> rows, double[][] scores, List<Order.Place> order,
