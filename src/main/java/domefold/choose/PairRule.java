@@ -9,6 +9,8 @@ import java.util.List;
 
 /** Which of two pairs leaves less between the sides; see {@link Pairs} for the order. */
 final class PairRule {
+    private static final int SEEN = 1;
+
     private final boolean chased;
     private final double differenceMl;
     private final boolean leftIsLarger;
@@ -54,14 +56,29 @@ final class PairRule {
         return (leftIsLarger ? pair.right() : pair.left()).device().id();
     }
 
-    /** The first pairs of one kind in that order. */
+    /**
+     * The first pairs of one kind in that order; where all of them fit and leave what may be seen, one tight pair more, if
+     * one leaves less.
+     */
     List<Scored> closest(Pairs.Half[] halves, int kept) {
+        List<Scored> closest = closest(halves, kept, Verdict.FITS);
+        boolean seen = !closest.isEmpty() && closest.get(0).key()[SEEN] > 0;
+        if (chased && seen && closest.get(closest.size() - 1).verdict() == Verdict.FITS) {
+            closest(halves, 1, Verdict.TIGHT).stream()
+                    .filter(tight -> tight.key()[SEEN] < closest.get(0).key()[SEEN]).forEach(closest::add);
+        }
+        return closest;
+    }
+
+    /** @param from FITS for any verdict, TIGHT for tight pairs only */
+    private List<Scored> closest(Pairs.Half[] halves, int kept, Verdict from) {
         Comparator<Scored> order = order();
         List<Scored> closest = new ArrayList<>();
         for (Pairs.Half left : halves) {
             for (Pairs.Half right : halves) {
                 if ((chased || left == right) && left.onLeft().length > 0 && right.onRight().length > 0) {
-                    best(left, right, closest.size() < kept ? null : closest.get(kept - 1).key(), closest, order, kept);
+                    best(left, right, closest.size() < kept ? null : closest.get(kept - 1).key(), closest, order,
+                            kept, from);
                 }
             }
         }
@@ -70,14 +87,14 @@ final class PairRule {
 
     /** The best fills of two devices, put into its place if that is among the first. */
     private void best(Pairs.Half left, Pairs.Half right, double[] last, List<Scored> closest, Comparator<Scored> order,
-            int kept) {
+            int kept, Verdict from) {
         double[] bestKey = null;
         double bestL = 0;
         double bestR = 0;
         for (Pairs.FillRun l : left.onLeft()) {
             for (Pairs.FillRun r : right.onRight()) {
                 double apart = apart(l, r);
-                if (!chased && apart != 0) {
+                if (!chased && apart != 0 || l.verdict().and(r.verdict()).ordinal() < from.ordinal()) {
                     continue;
                 }
                 double leftMl = Math.max(l.lowMl(), r.lowMl() + apart);
@@ -111,7 +128,7 @@ final class PairRule {
     /** True where the verdict or the seen gap alone puts the fills behind the last pair kept. */
     private boolean surelyAfter(Pairs.FillRun l, Pairs.FillRun r, double apart, double[] last) {
         int verdict = l.verdict().and(r.verdict()).ordinal();
-        return verdict > last[0] || verdict == last[0] && seenMl(Exact.clean(Math.abs(differenceMl + apart))) > last[1];
+        return verdict > last[0] || verdict == last[0] && seenMl(Exact.clean(Math.abs(differenceMl + apart))) > last[SEEN];
     }
 
     /** How far apart two fills of these runs are when they leave the least: left less right. */

@@ -29,7 +29,7 @@ final class PairWords {
         List<Note> notes = new ArrayList<>();
         OptionalDouble gap = gapMl(pair);
         notes.add(gap.isPresent() ? remains(pair, gap.getAsDouble()) : difference.notes().get(0));
-        difference.sdMl().ifPresent(sd -> notes.add(new Note("pair-error", "the natural difference is known to "
+        difference.sdMl().ifPresent(sd -> notes.add(new Note("pair-error", "the natural difference is only known to about "
                 + Figures.of(sd, 0, 0) + " mL (one error SD)")));
         if (!difference.chased() && gap.isPresent()) {
             notes.add(difference.notes().get(difference.notes().size() - 1));
@@ -64,16 +64,27 @@ final class PairWords {
             return new Note("pair-even", totals + ": nothing remains between the sides");
         }
         boolean seen = !Exact.below(Math.abs(gapMl), constants.value("ASY-10"));
-        return new Note(seen ? "pair-seen" : "pair-not-seen", totals + ": " + Figures.ml(Math.abs(gapMl)) + " mL remain, more "
+        return new Note(seen ? "pair-seen" : "pair-not-seen", totals + ": " + gap(Math.abs(gapMl)) + " mL remain, more "
                 + (gapMl > 0 ? "left" : "right") + "; " + (seen ? "not below " : "below ")
                 + Figures.ml(constants.value("ASY-10")) + " mL, so it " + (seen ? "may" : "is not expected to") + " be seen ("
                 + constants.get("ASY-10").status().words() + ")");
     }
 
+    /** To the decimal that tells it from the threshold. */
+    private String gap(double gapMl) {
+        double threshold = constants.value("ASY-10");
+        int decimals = 0;
+        while (decimals < 3 && gapMl != threshold
+                && Figures.of(gapMl, 0, decimals).equals(Figures.of(threshold, 0, decimals))) {
+            decimals++;
+        }
+        return Figures.of(gapMl, 0, decimals);
+    }
+
     private static String side(OptionalDouble natural, double deviceMl) {
         double naturalMl = natural.orElseThrow();
-        return Figures.ml(naturalMl) + " + " + Figures.ml(deviceMl) + " = "
-                + Figures.ml(AsymmetryClass.totalMl(naturalMl, deviceMl));
+        return Figures.of(naturalMl, 0, 0) + " + " + Figures.ml(deviceMl) + " = "
+                + Figures.of(AsymmetryClass.totalMl(naturalMl, deviceMl), 0, 0);
     }
 
     private void differs(Device left, Device right, List<Note> notes) {

@@ -43,7 +43,10 @@ public final class Pairs {
         return of(plan.of(), plan.left(), plan.right(), plan.candidates(), constants);
     }
 
-    /** PAIR-KEPT pairs of each fill and surface, the whole list in the order above. Empty without both volume bands. */
+    /**
+     * PAIR-KEPT pairs of each fill and surface, and where those fit and still leave what may be seen, the tight pair that
+     * leaves less; the whole list in the order above. Empty without both volume bands.
+     */
     public static List<DevicePair> of(Case of, SideLimits left, SideLimits right, List<Candidate> candidates,
             Constants constants) {
         return of(of, left, right, candidates, (int) constants.value("PAIR-KEPT"), constants);
