@@ -31,6 +31,7 @@ class GeneratedDocsTest {
             }
             page.append("| `").append(row.key()).append("` | ").append(row.meaning()).append(" |\n");
         }
+        page.append("\n## Records\n\n```\n").append(domefold.screen.records.RecordsScreen.KEYS.replaceFirst("Keys\n\n", "")).append("```\n");
         check("keys.md", page.toString());
     }
 

@@ -32,7 +32,8 @@ public record RecordsScreen(RecordList list, LocalDate today, Optional<Screen> b
         int cursor, Paper paper, Optional<Ask> ask, String said, boolean refused) implements Screen {
     private static final int PAGE = 10;
     private static final Hint MARKS = new Hint("F5-7", "ordered booked done");
-    private static final String KEYS = """
+    /** The page that F1 shows. */
+    public static final String KEYS = """
             Keys
 
             Letters      narrow the list: words, a day (2026-03-04), a month (2026-03), a
