@@ -36,6 +36,8 @@ class CaseSessionsTest {
     @Test
     void markedAsymmetryIsSettledWithADeviceOfItsOwnForEachSide() throws IOException {
         try (Consulting consult = from("marked-asymmetry", 160, 48)) {
+            consult.sees("▸Limits");
+            consult.keys("F3");
             String devices = consult.sees("▸Devices");
             assertTrue(devices.contains("fits    tight") && devices.contains("tight   fits"), devices);
             consult.keys("F3");
