@@ -24,16 +24,18 @@ final class CourseCell {
 
     static Cell of(StripBuilder page, Ownership own, Owning owning) {
         if (own.deflation().isPresent()) {
-            return deflation(page, own.deflation().get());
+            return deflation(page, own, own.deflation().get());
         }
         return own.byYearShown().map(course -> gel(page, own, course, owning))
                 .orElseGet(() -> page.text("not known: no comparable cohort fixes a curve", Role.FAINT));
     }
 
-    private static Cell deflation(StripBuilder page, DeflationCourse course) {
+    private static Cell deflation(StripBuilder page, Ownership own, DeflationCourse course) {
         String amount = course.beyondData() ? "no data that far" : Framing.both(course.deflatedPer100());
         return StripBuilder.stack(List.of(
-                page.text("Deflation is seen at once: no exam, no false alarm, no silent year.", Role.BODY),
+                page.text(own.plan().examsHigh() == 0 ? "Deflation is seen at once: no exam, no false alarm, no silent year."
+                        : "Deflation is seen at once; the schedule asks for its exams all the same. What they come to is not"
+                        + " computed for saline.", Role.BODY),
                 page.text("deflated by year " + course.horizonYears() + ": " + amount, Role.BODY),
                 page.text("by the curves fitted to " + course.cohorts().stream().map(cohort -> cohort.study()
                         + (cohort.unverified() ? " (from memory)" : "")).collect(Collectors.joining(", ")),
@@ -41,6 +43,9 @@ final class CourseCell {
     }
 
     private static Cell gel(StripBuilder page, Ownership own, GelCourse course, Owning owning) {
+        if (!own.plan().stated()) {
+            return unwatched(page, course, own);
+        }
         List<Cell> cells = new ArrayList<>();
         Optional<AccuracySpread> spread = own.accuracySpread();
         cells.add(page.text(TextWidth.padRight("", NAME) + TextWidth.padLeft("in use", NUMBER)
@@ -64,11 +69,25 @@ final class CourseCell {
                 + " of the test in turn, those from memory included", Role.FAINT)));
         own.asAttended().ifPresent(seen -> cells.add(page.text("at the attendance seen in large studies (under 5 %): "
                 + Numbers.range(seen.over(LifeCourse::silentAtHorizon), 0) + " still silent", Role.FAINT)));
-        cells.add(page.text("by the curves fitted to " + course.runs().stream().map(run -> run.cohort().study()
-                + (run.cohort().unverified() ? " (from memory)" : "")).distinct().collect(Collectors.joining(", ")), Role.FAINT));
+        cells.add(page.text("by the curves fitted to " + cohorts(course), Role.FAINT));
         own.byHorizon().filter(GelCourse::beyondData).ifPresent(far -> cells.add(page.text("to year " + far.horizonYears()
                 + ": no data after year " + Math.round(YearStrips.dataYears(own)), Role.FAINT)));
         return StripBuilder.stack(cells);
+    }
+
+    /** Where a schedule states no exam there is nothing to count but the ruptures. */
+    private static Cell unwatched(StripBuilder page, GelCourse course, Ownership own) {
+        return StripBuilder.stack(List.of(
+                page.text("No exam years are stated for it: no exam, alarm or operation is counted.", Role.BODY),
+                page.text("Without any exam, silent at year " + course.horizonYears() + ": "
+                        + Framing.both(course.over(LifeCourse::silentAtHorizon)), Role.BODY),
+                page.text("by the curves fitted to " + cohorts(course), Role.FAINT),
+                page.text("past year " + Math.round(YearStrips.dataYears(own)) + ": no data", Role.FAINT)));
+    }
+
+    private static String cohorts(GelCourse course) {
+        return course.runs().stream().map(run -> run.cohort().study() + (run.cohort().unverified() ? " (from memory)" : ""))
+                .distinct().collect(Collectors.joining(", "));
     }
 
     private static String counted(GelCourse course) {

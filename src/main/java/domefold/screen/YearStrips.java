@@ -62,15 +62,24 @@ final class YearStrips {
                 : plan.examsLow() + "–" + plan.examsHigh();
         List<Cell> cells = new ArrayList<>();
         cells.add(page.text(plan.stated() ? count + " exams to year " + plan.horizonYears()
-                : plan.fill() == Fill.SALINE ? "no exam while nothing has changed" : "no exam years stated", Role.BODY));
+                : asksNothing(plan) ? "no exam while nothing has changed" : "no exam years stated", Role.BODY));
         cells.add(page.drawing(YearLine.ROWS, canvas -> YearLine.fitting(canvas.columns(), plan.horizonYears(), dataYears(own))
                 .draw(canvas, 0, 0, years(plan.densestYears()), years(plan.sparsestYears()))));
         cells.add(page.text(plan.text(), Role.FAINT));
         if (!plan.densestYears().isEmpty() && !plan.sparsestYears().isEmpty()) {
-            cells.add(page.text("First one between " + DAY.format(plan.densestFrom(from).get(0)) + " and "
-                    + DAY.format(plan.sparsestFrom(from).get(0)) + ", if operated on " + DAY.format(from), Role.FAINT));
+            cells.add(page.text(first(DAY.format(plan.densestFrom(from).get(0)), DAY.format(plan.sparsestFrom(from).get(0)))
+                    + ", if operated on " + DAY.format(from), Role.FAINT));
         }
         return StripBuilder.stack(cells);
+    }
+
+    /** A saline device under a schedule that is not about it, or that says so itself. */
+    private static boolean asksNothing(ExamPlan plan) {
+        return plan.fill() == Fill.SALINE && (!plan.schedule().covers(Fill.SALINE) || plan.schedule().rule().equals("none"));
+    }
+
+    private static String first(String earliest, String latest) {
+        return earliest.equals(latest) ? "First one on " + earliest : "First one between " + earliest + " and " + latest;
     }
 
     private static double[] years(List<Integer> years) {

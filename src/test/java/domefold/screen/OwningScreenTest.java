@@ -147,6 +147,26 @@ class OwningScreenTest {
     }
 
     @Test
+    void aScheduleThatStatesNothingOrAsksSalineTooSaysSo() {
+        Walk walk = pane(SALINE + " " + GEL);
+        String none = whole(walk.line("schedule AU-2020"));
+        assertTrue(none.contains("No exam years are stated for it: no exam, alarm or operation is counted."), none);
+        assertTrue(none.contains("Without any exam, silent at year 10: about 10 to 24 of 100 have it, 76 to 90 of 100 do not"), none);
+        assertFalse(none.contains("exams attended"), none);
+        String yearly = whole(walk.line("schedule FR-2018"));
+        assertTrue(yearly.contains("the schedule asks for its exams all the same"), yearly);
+        assertTrue(yearly.contains("First one on 4 March 2027, if operated on 4 March 2026"), yearly);
+        assertFalse(yearly.contains("no exam while nothing has changed"), yearly);
+    }
+
+    /** The page of both devices, one column after the other so that sentences stay whole. */
+    private static String whole(Walk walk) {
+        Owning owning = owning(walk).owning();
+        return OwningParts.page(owning.showing(0, 1), Glyphs.UNICODE, 100, 100).picture(Glyphs.UNICODE).replaceAll("\\s+", " ")
+                + OwningParts.page(owning.showing(1, 1), Glyphs.UNICODE, 100, 100).picture(Glyphs.UNICODE).replaceAll("\\s+", " ");
+    }
+
+    @Test
     void withoutAPriceListOnlyCountsAreShownAndItSaysSo() {
         String page = OwningParts.page(owning(pane(SALINE + " " + GEL)).owning(), Glyphs.UNICODE, 100, 49).picture(Glyphs.UNICODE);
         assertTrue(page.contains("The practice has entered no prices: counts only"), page);

@@ -131,7 +131,19 @@ class OwnershipTest {
             Band used = gel.byYearShown().orElseThrow().over(LifeCourse::needlessOperations);
             assertTrue(spread.needlessOperations().includes(used.low()) && spread.needlessOperations().includes(used.high()));
             assertTrue(spread.needlessOperations().low() < used.low());
+            GelCourse course = gel.byYearShown().orElseThrow();
+            within(spread.exams(), course.over(LifeCourse::exams));
+            within(spread.falseAlarms(), course.over(LifeCourse::falseAlarms));
+            within(spread.confirmations(), course.over(LifeCourse::confirmations));
+            within(spread.operations(), course.over(LifeCourse::operations));
+            within(spread.found(), course.over(LifeCourse::found));
+            within(spread.silentAtHorizon(), course.over(LifeCourse::silentAtHorizon));
+            within(spread.yearsToDetection().orElseThrow(), course.yearsToDetection().orElseThrow());
         }
+    }
+
+    private static void within(Band spread, Band used) {
+        assertTrue(spread.includes(used.low()) && spread.includes(used.high()), spread + " holds " + used);
     }
 
     /** Approved by reading: no bare number past the data, units and years on every figure, both framings. */
