@@ -6,6 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import domefold.device.Device;
 import domefold.device.Fill;
+import domefold.device.Profile;
+import domefold.device.Surface;
 import domefold.patient.Case;
 import domefold.patient.Measure;
 import domefold.patient.Side;
@@ -19,6 +21,7 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 
@@ -146,6 +149,23 @@ class PairsPropertyTest {
                     + p.leftFillMl() + (0 - p.volumeGapMl().orElseThrow()) + p.verdict()).toList();
             assertEquals(one, other, "seed " + (SEED + 1) + ", trial " + trial);
         }
+    }
+
+    /** Twins tie in everything but their ids. */
+    @Test
+    void exchangedSidesGiveExchangedPairsOfTwinsToo() {
+        List<Device> twins = new ArrayList<>();
+        for (String id : List.of("a", "b", "c", "d")) {
+            boolean larger = id.compareTo("c") >= 0;
+            twins.add(new Device(id, "invented", Fill.GEL, Surface.SMOOTH, Profile.FULL, larger ? 320 : 280,
+                    Optional.empty(), larger ? 11.8 : 11.4, larger ? 11.8 : 11.4, 4.4));
+        }
+        Case of = Invented.withVolumes(300, 340);
+        List<String> one = Invented.plan(of, Invented.list(twins)).pairs().stream().map(p -> p.leftId() + p.rightId()).toList();
+        List<String> other = Invented.plan(of.mirrored(), Invented.list(twins)).pairs().stream()
+                .map(p -> p.rightId() + p.leftId()).toList();
+        assertEquals(List.of("ca", "da", "cb", "db"), one);
+        assertEquals(one, other);
     }
 
     @Test
