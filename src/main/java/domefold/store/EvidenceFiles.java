@@ -10,9 +10,7 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 
 /** The tables that ship with the program, read from {@code shared/evidence} inside its own jar. */
@@ -36,11 +34,7 @@ public final class EvidenceFiles {
                 constants.add(constant(row));
             }
         }
-        Map<String, Table> tables = new LinkedHashMap<>();
-        for (String name : TABLES) {
-            tables.put(name, resource(name));
-        }
-        return new Evidence(Constants.of(constants), tables);
+        return Evidence.of(Constants.of(constants), TABLES, EvidenceFiles::resource);
     }
 
     /** SHA-256 over every shipped constant file and table, in a fixed order, for the record. */
