@@ -148,6 +148,13 @@ class DrawingTest {
     }
 
     @Test
+    void theSmallHundredIsTheSameHundredInItsOwnWidth() {
+        Canvas canvas = new Canvas(Hundred.SMALL_WIDTH, Hundred.SMALL_ROWS, Glyphs.ASCII);
+        Hundred.drawSmall(canvas, 0, 0, 9, 19, Role.DRAWING);
+        assertEquals("##### ####+ +++++ ++++. .....\n" + "..... ..... ..... ..... .....\n".repeat(3), canvas.picture());
+    }
+
+    @Test
     void yearsAtAFixedStep() {
         approve("year-line", 66, 4, canvas -> YearLine.fitting(64, 20, 13).draw(canvas, 0, 0,
                 new double[] {5, 7, 9, 11, 13, 15, 17, 19}, new double[] {6, 9, 12, 15, 18, 30}));
