@@ -1,0 +1,129 @@
+package domefold.bench;
+
+import domefold.terminal.TmuxSession;
+import java.io.File;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+
+/** The whole program as the shell starts it: how long, how large, and what it costs while nobody types. */
+final class Processes {
+    private static final int RUNS = 7;
+    private static final int IDLE_SECONDS = 20;
+    private static final Path JAVA = Path.of(System.getProperty("java.home"), "bin", "java");
+    private static final Path TARGET = Path.of("target").toAbsolutePath();
+
+    private Processes() {}
+
+    /** The flags of scripts/run. */
+    private static List<String> java() {
+        List<String> words = new ArrayList<>(List.of(JAVA.toString(), "-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC"));
+        if (Files.exists(TARGET.resolve("domefold.jsa"))) {
+            words.add("-XX:SharedArchiveFile=" + TARGET.resolve("domefold.jsa"));
+        }
+        words.addAll(List.of("-Xshare:auto", "-Xlog:disable", "-Xlog:all=error:stderr"));
+        return words;
+    }
+
+    static List<String> program(String... arguments) {
+        List<String> words = java();
+        words.addAll(List.of("-jar", TARGET.resolve("domefold.jar").toString()));
+        words.addAll(List.of(arguments));
+        return words;
+    }
+
+    static List<String> empty() {
+        return List.of(JAVA.toString(), "-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "-Xshare:auto", "-cp",
+                TARGET.resolve("test-classes").toString(), "domefold.bench.EmptyMain");
+    }
+
+    /**
+     * @param ms from start to end
+     * @param peakMb the largest resident set seen
+     */
+    record Cost(Spread ms, Spread peakMb) {}
+
+    static Cost cost(List<String> command) throws Exception {
+        List<Double> times = new ArrayList<>();
+        List<Double> peaks = new ArrayList<>();
+        Path home = Files.createTempDirectory("domefold-bench");
+        for (int i = 0; i <= RUNS; i++) {
+            ProcessBuilder builder = new ProcessBuilder(command).redirectInput(new File("/dev/null"))
+                    .redirectOutput(ProcessBuilder.Redirect.DISCARD).redirectError(ProcessBuilder.Redirect.DISCARD);
+            builder.environment().put("DOMEFOLD_HOME", home.toString());
+            long start = System.nanoTime();
+            Process process = builder.start();
+            double peakMb = 0;
+            while (process.isAlive()) {
+                peakMb = Math.max(peakMb, peakMb(process.pid()));
+                process.waitFor(2, java.util.concurrent.TimeUnit.MILLISECONDS);
+            }
+            if (i > 0) {
+                times.add((System.nanoTime() - start) / 1e6);
+                peaks.add(peakMb);
+            }
+        }
+        return new Cost(Spread.of(times), Spread.of(peaks));
+    }
+
+    private static double peakMb(long pid) {
+        try {
+            return Files.readAllLines(Path.of("/proc/" + pid + "/status")).stream().filter(line -> line.startsWith("VmHWM"))
+                    .mapToDouble(line -> Double.parseDouble(line.replaceAll("\\D", "")) / 1024).findFirst().orElse(0);
+        } catch (IOException gone) {
+            return 0;
+        }
+    }
+
+    /** From Enter to that text in the window of a real terminal. */
+    static Spread untilSeen(List<String> command, String text) throws IOException {
+        List<Double> times = new ArrayList<>();
+        for (int i = 0; i <= RUNS; i++) {
+            try (TmuxSession session = window()) {
+                session.type(String.join(" ", command));
+                long start = System.nanoTime();
+                session.keys("Enter");
+                session.await(text);
+                if (i > 0) {
+                    times.add((System.nanoTime() - start) / 1e6);
+                }
+            }
+        }
+        return Spread.of(times);
+    }
+
+    private static TmuxSession window() throws IOException {
+        Path home = Files.createTempDirectory("domefold-bench");
+        TmuxSession session = TmuxSession.open(160, 48, Map.of("DOMEFOLD_HOME", home.toString(), "LC_ALL", "C.UTF-8"));
+        return session;
+    }
+
+    /**
+     * @param cpuMs processor time used while nobody typed
+     * @param seconds over so long
+     * @param peakMb the largest resident set until then
+     */
+    record Idle(double cpuMs, int seconds, double peakMb) {}
+
+    static Idle idle() throws Exception {
+        try (TmuxSession session = window()) {
+            session.type(String.join(" ", program()));
+            session.keys("Enter");
+            session.await("New consult");
+            session.keys("Enter");
+            session.await("Case code");
+            ProcessHandle process = session.program();
+            Thread.sleep(1000);
+            double before = cpuMs(process);
+            Thread.sleep(1000L * IDLE_SECONDS);
+            return new Idle(cpuMs(process) - before, IDLE_SECONDS, peakMb(process.pid()));
+        }
+    }
+
+    private static double cpuMs(ProcessHandle process) {
+        return process.info().totalCpuDuration().orElseThrow().toNanos() / 1e6;
+    }
+}
