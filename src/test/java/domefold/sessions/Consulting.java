@@ -45,7 +45,9 @@ final class Consulting implements AutoCloseable {
         Map<String, String> all = new HashMap<>(Map.of("DOMEFOLD_HOME", home.toString(), "LC_ALL", "C.UTF-8"));
         all.putAll(environment);
         TmuxSession terminal = TmuxSession.open(columns, rows, all);
-        terminal.type("clear; " + program(terminal) + " " + arguments + "; echo ended $?");
+        // tmux names its own terminal, so another name is given to the program alone.
+        String named = environment.containsKey("TERM") ? "TERM=" + environment.get("TERM") + " " : "";
+        terminal.type("clear; " + named + program(terminal) + " " + arguments + "; echo ended $?");
         terminal.keys("Enter");
         return new Consulting(terminal, home);
     }
