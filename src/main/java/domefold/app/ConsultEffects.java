@@ -56,6 +56,13 @@ final class ConsultEffects implements Effects, AutoCloseable {
             if (effect instanceof Effect.Visit visit && visit.place().equals("records")) {
                 return new Effect.Opened(effect, records.screen("", Optional.of(desk.start())));
             }
+            if (effect instanceof Effect.Visit visit && visit.place().equals("start")) {
+                close();
+                return new Effect.Opened(effect, desk.start());
+            }
+            if (PracticeRoom.isHere(effect)) {
+                return new PracticeRoom(bench, desk.desk()).carryOut(effect);
+            }
             if (RecordsEffects.isHere(effect)) {
                 return records.carryOut(effect);
             }

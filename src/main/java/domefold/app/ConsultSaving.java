@@ -4,6 +4,7 @@ import domefold.export.PlanLimits;
 import domefold.interview.Interview;
 import domefold.interview.RecordDraft;
 import domefold.outcome.Refusal;
+import domefold.practice.PracticeCase;
 import domefold.record.CaseCode;
 import domefold.record.ConsultRecord;
 import domefold.record.RecordStatus;
@@ -75,7 +76,16 @@ final class ConsultSaving {
         return bench.console().clock().instant();
     }
 
+    /** An invented patient must not become a record: from there she could be ordered for or booked. */
+    static void refusePractice(String code) {
+        if (PracticeCase.isCode(code)) {
+            throw new Refusal("practice-case", code, code + " is the code of a practice case; nothing of practice is saved as a"
+                    + " record, ordered, exported or put in a calendar");
+        }
+    }
+
     private ConsultRecord record(Interview interview, String author, Instant now) throws IOException {
+        refusePractice(interview.dossier().patientCase().code());
         String engine = ProgramVersion.text();
         String planJson = interview.plan().map(plan -> PlanJson.write(plan, engine)).orElse("{}");
         Versions versions = new Versions(engine, bench.catalogue().name(), bench.catalogue().date(),

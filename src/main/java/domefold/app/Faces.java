@@ -1,9 +1,10 @@
 package domefold.app;
 
+import domefold.practice.PracticeCase;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.OptionalLong;
 
 /** The faces that need a terminal: full screen and line by line. Each returns the exit code. */
 public interface Faces {
@@ -18,8 +19,12 @@ public interface Faces {
      */
     int consult(Workbench bench, Optional<Path> file, boolean line) throws Exception;
 
-    /** A practice case; the same number always draws the same patient. */
-    int practise(Workbench bench, OptionalInt level, OptionalLong draw) throws Exception;
+    /**
+     * A practice case; the same number always draws the same patient.
+     *
+     * @param own a tutor's own cases instead of drawn ones; the number then counts in them
+     */
+    int practise(Workbench bench, OptionalInt level, OptionalInt draw, List<PracticeCase> own) throws Exception;
 
     /** A signed record's consult again; signing saves the next version. */
     int amend(Workbench bench, domefold.store.Stored from, String reason, boolean line) throws Exception;

@@ -2,6 +2,7 @@ package domefold.app;
 
 import domefold.line.LineConsult;
 import domefold.patient.Case;
+import domefold.practice.PracticeCase;
 import domefold.screen.ConsultScreen;
 import domefold.screen.Screen;
 import domefold.screen.StartScreen;
@@ -15,7 +16,6 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.OptionalLong;
 
 /** The faces of this build. */
 final class FacesHere {
@@ -38,6 +38,7 @@ final class FacesHere {
             @Override
             public int consult(Workbench bench, Optional<Path> file, boolean line) throws Exception {
                 Optional<Case> from = file.isEmpty() ? Optional.empty() : Optional.of(bench.readCase(file.get()));
+                from.ifPresent(one -> ConsultSaving.refusePractice(one.code()));
                 ConsultSaving saving = new ConsultSaving(bench);
                 ConsultDesk desk = new ConsultDesk(bench, saving.offeredCode());
                 try (ConsultEffects effects = new ConsultEffects(bench, desk, saving)) {
@@ -62,8 +63,15 @@ final class FacesHere {
             }
 
             @Override
-            public int practise(Workbench bench, OptionalInt level, OptionalLong draw) {
-                throw new WrongUsage("practice is not in this build yet");
+            public int practise(Workbench bench, OptionalInt level, OptionalInt draw, List<PracticeCase> own) throws Exception {
+                if (lineByLine(bench, false)) {
+                    throw new WrongUsage("practice needs a terminal; --draw NUMBER --as json gives a case and its reference marking");
+                }
+                ConsultSaving saving = new ConsultSaving(bench);
+                ConsultDesk desk = new ConsultDesk(bench, saving.offeredCode());
+                try (ConsultEffects effects = new ConsultEffects(bench, desk, saving)) {
+                    return run(bench, new PracticeRoom(bench, desk.desk()).screen(level, draw, own), effects);
+                }
             }
 
             @Override

@@ -1,12 +1,13 @@
 package domefold.app;
 
+import domefold.practice.PracticeCase;
 import domefold.store.Stored;
 import domefold.terminal.FullScreen;
 import domefold.terminal.Tty;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.OptionalLong;
 
 /** The faces a command of the coordinator's shell may ask for: the terminal is open already. */
 final class FacesInShell implements Faces {
@@ -27,7 +28,7 @@ final class FacesInShell implements Faces {
     }
 
     @Override
-    public int practise(Workbench bench, OptionalInt level, OptionalLong draw) {
+    public int practise(Workbench bench, OptionalInt level, OptionalInt draw, List<PracticeCase> own) {
         throw elsewhere();
     }
 

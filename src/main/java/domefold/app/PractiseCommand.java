@@ -1,11 +1,21 @@
 package domefold.app;
 
+import domefold.engine.CaseGate;
+import domefold.outcome.Numbers;
 import domefold.practice.PatientDraw;
 import domefold.practice.PracticeCase;
+import domefold.practice.Progress;
+import domefold.practice.TrainingLog;
 import domefold.practice.TutorSheet;
+import domefold.store.AtomicFile;
+import domefold.store.CaseRules;
 import domefold.store.PracticeJson;
+import domefold.store.ProgressFile;
+import domefold.store.TutorCases;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
 import java.util.OptionalInt;
-import java.util.OptionalLong;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -21,6 +31,12 @@ final class PractiseCommand implements Runner {
 
     @Option(names = "--draw", paramLabel = "NUMBER", description = "Which patient, from 1.")
     private Integer draw;
+
+    @Option(names = "--cases", paramLabel = "FOLDER", description = "A tutor's own case files instead; --draw then counts in them.")
+    private String cases;
+
+    @Option(names = "--log", paramLabel = "FILE", description = "Writes the training log as CSV into that file, and nothing else.")
+    private String log;
 
     @Mixin
     private As as;
@@ -38,17 +54,43 @@ final class PractiseCommand implements Runner {
         if (draw != null && draw < 1) {
             throw new WrongUsage("--draw is " + draw + "; write a number from 1");
         }
+        if (log != null) {
+            return writeLog();
+        }
+        if (cases != null && level != null) {
+            throw new WrongUsage("--level is for drawn cases; leave it out with --cases");
+        }
+        Workbench bench = root.bench(null);
+        List<PracticeCase> own = cases == null ? List.of() : TutorCases.read(root.console().path(cases),
+                CaseRules.of(bench.evidence(), any -> CaseGate.check(any, bench.evidence())));
+        if (cases != null && draw != null && draw > own.size()) {
+            throw new WrongUsage("--draw is " + draw + "; there are " + own.size() + " cases in " + cases);
+        }
         if (!as.json()) {
-            return root.faces().practise(root.bench(null), level == null ? OptionalInt.empty() : OptionalInt.of(level),
-                    draw == null ? OptionalLong.empty() : OptionalLong.of(draw));
+            return root.faces().practise(bench, number(level), number(draw), own);
         }
         if (draw == null) {
             throw new WrongUsage("--as json needs --draw, the number of the patient");
         }
-        int of = level == null ? PatientDraw.levelOf(draw) : level;
-        Workbench bench = root.bench(null);
+        PracticeCase practice = cases == null ? PatientDraw.of(draw, level == null ? PatientDraw.levelOf(draw) : level,
+                bench.evidence()) : own.get(draw - 1);
         root.console().json(PracticeJson.write(
-                TutorSheet.of(draw, of, bench.catalogue(), bench.evidence(), bench.options())));
+                TutorSheet.of(practice, bench.catalogue(), bench.evidence(), bench.options())));
         return Exit.DONE;
+    }
+
+    private int writeLog() throws IOException {
+        if (draw != null || level != null || cases != null || as.json()) {
+            throw new WrongUsage("--log stands alone");
+        }
+        Progress progress = new ProgressFile(root.homes().practice()).read().progress();
+        Path file = root.console().path(log);
+        AtomicFile.replace(file, TrainingLog.csv(progress));
+        root.console().text("Written: " + file + ", " + Numbers.count(progress.entries().size(), "case", "cases") + ".\n");
+        return Exit.DONE;
+    }
+
+    private static OptionalInt number(Integer given) {
+        return given == null ? OptionalInt.empty() : OptionalInt.of(given);
     }
 }

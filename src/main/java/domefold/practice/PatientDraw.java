@@ -4,7 +4,6 @@ import domefold.evidence.Constants;
 import domefold.evidence.Evidence;
 import java.util.EnumSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
 import java.util.function.Predicate;
 
@@ -72,8 +71,7 @@ public final class PatientDraw {
         Dice dice = new Dice(seed(number, level));
         Set<Trap> traps = level == PracticeCase.HIGHEST_LEVEL ? traps(dice) : Set.of();
         Person person = person(level, traps, dice);
-        String code = String.format(Locale.ROOT, "P%d-%06d", level, number);
-        return new PracticeCase(number, level, person.toCase(code), Story.history(person, dice),
+        return new PracticeCase(number, level, person.toCase(PracticeCase.code(number, level)), Story.history(person, dice),
                 Story.wish(person, traps, dice), person.sightings(), traps);
     }
 

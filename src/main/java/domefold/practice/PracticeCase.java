@@ -4,6 +4,7 @@ import domefold.patient.Case;
 import java.util.Collections;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 
 /**
@@ -36,6 +37,16 @@ public record PracticeCase(
         Set<Trap> inOrder = EnumSet.noneOf(Trap.class);
         inOrder.addAll(traps);
         traps = Collections.unmodifiableSet(inOrder);
+    }
+
+    /** The code her case carries wherever it is written, for example {@code P2-000007}. */
+    static String code(int number, int level) {
+        return String.format(Locale.ROOT, "P%d-%06d", level, number);
+    }
+
+    /** True for the code of a practice case. */
+    public static boolean isCode(String code) {
+        return code.strip().toUpperCase(Locale.ROOT).matches("P[1-3]-\\d{6,}");
     }
 
     /** The same patient with left and right exchanged. */
