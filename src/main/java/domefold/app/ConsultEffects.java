@@ -5,13 +5,16 @@ import domefold.outcome.Refusal;
 import domefold.patient.Case;
 import domefold.screen.ConsultScreen;
 import domefold.screen.Effect;
+import domefold.store.Claims;
 import domefold.store.Journal;
 import domefold.store.Journals;
 import domefold.store.Stored;
+import domefold.store.Workstation;
 import domefold.terminal.Effects;
 import java.io.IOException;
 import java.time.Instant;
 import java.util.Optional;
+import java.util.UUID;
 
 /** Carries out what the consult's screens ask for: the journal, saving, opening. */
 final class ConsultEffects implements Effects, AutoCloseable {
@@ -22,6 +25,7 @@ final class ConsultEffects implements Effects, AutoCloseable {
     private Journal journal;
     private int revision;
     private boolean answered;
+    private Optional<Claims> claimed = Optional.empty();
     private Stored amended;
     private String why = "";
     private int unsaved = Exit.DONE;
@@ -36,6 +40,9 @@ final class ConsultEffects implements Effects, AutoCloseable {
     @Override
     public Effect.Outcome carryOut(Effect effect) throws IOException {
         try {
+            if (claimed.isPresent() && amended != null) {
+                claimed.get().refresh(amended.record().id(), now());
+            }
             if (effect instanceof Effect.Journal line) {
                 return journalled(line);
             }
@@ -106,7 +113,6 @@ final class ConsultEffects implements Effects, AutoCloseable {
                     .orElseThrow(() -> new Refusal("no-journal", journalId.get(), "that consult is no longer there"));
             journal = Journal.resume(left);
             answered = true;
-            amended = null;
             Interview interview = desk.resume(left);
             revision = saving.revision(interview.dossier().patientCase().code());
             return ConsultScreen.of(desk.desk(), interview);
@@ -118,17 +124,35 @@ final class ConsultEffects implements Effects, AutoCloseable {
     ConsultScreen opened(Interview interview, Optional<Case> start) throws IOException {
         revision = 0;
         answered = false;
-        amended = null;
         journal = Journal.begin(bench.homes().journals(), new Journal.Start(now(), false, start, ""));
         return ConsultScreen.of(desk.desk(), interview);
     }
 
-    /** The screen of a signed record's consult; it is not journalled, and signing makes the next version. */
+    /**
+     * The screen of a signed record's consult; it is not journalled, and signing makes the next version. The record is
+     * claimed meanwhile; a claim without a sign of life is taken over.
+     *
+     * @throws Refusal if it is open elsewhere
+     */
     ConsultScreen amending(Stored from, String reason) throws IOException {
         close();
+        Claims claims = new Claims(bench.homes().records(), Workstation.here(bench.console().environment()), UUID.randomUUID());
+        String id = from.record().id();
+        String who = new By().name(bench.console());
+        if (claims.take(id, who, now()).isPresent()) {
+            claims.takeOver(id, who, now());
+        }
+        claimed = Optional.of(claims);
         amended = from;
         why = reason;
-        return ConsultScreen.of(desk.desk(), desk.again(from.record()));
+        ConsultScreen first = ConsultScreen.of(desk.desk(), desk.again(from.record()));
+        return (ConsultScreen) first.onOutcome(new Effect.Done(Effect.NOTHING, amendment()));
+    }
+
+    /** What is being amended and why, in a sentence. */
+    String amendment() {
+        return "Amending " + amended.record().id() + ", version " + amended.version() + ": " + why.strip()
+                + ". `sign` and your initials saves the next version.";
     }
 
     private Effect.Outcome amended(Effect.Save save) throws IOException {
@@ -167,6 +191,11 @@ final class ConsultEffects implements Effects, AutoCloseable {
     /** A journal without an answer is not worth offering again. */
     @Override
     public void close() throws IOException {
+        if (claimed.isPresent() && amended != null) {
+            claimed.get().release(amended.record().id());
+        }
+        claimed = Optional.empty();
+        amended = null;
         if (journal != null) {
             if (answered) {
                 journal.close();

@@ -56,6 +56,9 @@ final class FacesHere {
                 ConsultDesk desk = new ConsultDesk(bench, from.record().id());
                 try (ConsultEffects effects = new ConsultEffects(bench, desk, saving)) {
                     ConsultScreen first = effects.amending(from, reason);
+                    if (lineByLine(bench, line)) {
+                        bench.console().text(effects.amendment() + "\n");
+                    }
                     return lineByLine(bench, line)
                             ? LineFace.run(bench.console(), LineConsult.of(first.desk(), first.interview(), List.of()), effects)
                             : run(bench, first, effects);

@@ -1,6 +1,7 @@
 package domefold.app;
 
 import domefold.export.Lists;
+import domefold.outcome.Refusal;
 import domefold.records.Bookings;
 import domefold.records.RecordHeader;
 import domefold.report.SheetText;
@@ -50,7 +51,11 @@ final class OrderCommand implements Runner {
         LocalDate on = Days.day(day);
         List<Order> orders = new ArrayList<>();
         for (RecordHeader header : Bookings.operatedOn(room.list(root.console()).all(), on)) {
-            orders.add(order(room.newest(header.id())));
+            try {
+                orders.add(order(room.newest(header.id())));
+            } catch (Refusal notToOrder) {
+                root.console().say("not on the list: " + notToOrder.getMessage());
+            }
         }
         answer(orders, OrderSheet.ofDay(on, orders));
         return Exit.DONE;
