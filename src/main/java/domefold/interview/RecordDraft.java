@@ -85,7 +85,8 @@ public final class RecordDraft {
             Case inputs = interview.dossier().patientCase();
             return new Settlement(side, device, settled.fillMl().orElse(device.nominalMl()),
                     plan.flatMap(p -> p.side(side).pocket()), fold(settled, fit), inputs.setting().route(),
-                    candidate(device).flatMap(Candidate::incision), Neighbours.of(interview.guide().catalogue(), device),
+                    candidate(device).flatMap(Candidate::incision), settled.incisionCm(),
+                    Neighbours.of(interview.guide().catalogue(), device),
                     fit.map(SideFit::verdict), margins(fit),
                     fit.map(f -> f.reasons().stream().map(Note::text).toList()).orElse(List.of()),
                     fit.filter(f -> f.verdict() == Verdict.OUTSIDE).flatMap(f -> interview.dossier().choices().reasonTyped()));

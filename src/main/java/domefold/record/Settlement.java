@@ -20,6 +20,7 @@ import java.util.OptionalDouble;
  * @param fold what happens to the fold
  * @param route where the incision lies
  * @param incision opening the device needs, empty where nothing is published for it
+ * @param openingCm the opening settled for this side, empty where it was left open
  * @param neighbours the sizes to have in the room beside it, smaller first
  * @param verdict how the device stood against this side's limits; empty where there was no verdict
  * @param margins the distances to each limit, in words
@@ -34,6 +35,7 @@ public record Settlement(
         Fold fold,
         Optional<Route> route,
         Optional<Candidate.Incision> incision,
+        OptionalDouble openingCm,
         List<Device> neighbours,
         Optional<Verdict> verdict,
         List<String> margins,
@@ -44,6 +46,14 @@ public record Settlement(
         neighbours = List.copyOf(neighbours);
         margins = List.copyOf(margins);
         reasons = List.copyOf(reasons);
+    }
+
+    /** One whose opening was left open. */
+    public Settlement(Side side, Device device, double fillMl, Optional<Pocket> pocket, Fold fold, Optional<Route> route,
+            Optional<Candidate.Incision> incision, List<Device> neighbours, Optional<Verdict> verdict, List<String> margins,
+            List<String> reasons, Optional<String> whyOutside) {
+        this(side, device, fillMl, pocket, fold, route, incision, OptionalDouble.empty(), neighbours, verdict, margins, reasons,
+                whyOutside);
     }
 
     /**

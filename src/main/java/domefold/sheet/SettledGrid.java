@@ -63,12 +63,15 @@ public final class SettledGrid {
 
     private static String incision(Settlement settled) {
         String route = settled.route().map(found -> found.key()).orElse("route not settled");
+        if (settled.openingCm().isPresent()) {
+            route += ", " + Numbers.cm(settled.openingCm().getAsDouble()) + " settled";
+        }
         if (settled.incision().isEmpty()) {
             return route + "; no published opening";
         }
         Candidate.Incision cut = settled.incision().get();
         String typical = cut.typicalCm().isPresent() ? ", typically " + Numbers.cm(cut.typicalCm().getAsDouble()) : "";
-        return route + ", " + Numbers.cm(new domefold.outcome.Band(cut.lowCm(), cut.highCm())) + typical + ", by "
+        return route + (settled.openingCm().isPresent() ? "; the device needs " : ", ") + Numbers.cm(new domefold.outcome.Band(cut.lowCm(), cut.highCm())) + typical + ", by "
                 + cut.device();
     }
 

@@ -94,7 +94,7 @@ final class RecordReader {
     }
 
     private static Settlement settlement(Side side, Fields fields) {
-        fields.only("device", "fillMl", "pocket", "fold", "route", "incisionCm", "neighbours", "verdict", "margins",
+        fields.only("device", "fillMl", "pocket", "fold", "route", "incisionCm", "openingCm", "neighbours", "verdict", "margins",
                 "reasons", "whyOutside");
         Fields fold = fields.needObject("fold");
         fold.only("targetCm", "loweringCm", "plan");
@@ -102,6 +102,7 @@ final class RecordReader {
                 fields.word("pocket", Pocket.values(), Pocket::key),
                 new Settlement.Fold(fold.number("targetCm"), fold.number("loweringCm"), fold.needText("plan")),
                 fields.word("route", Route.values(), Route::key), fields.object("incisionCm").map(DeviceJson::incision),
+                fields.number("openingCm"),
                 fields.objects("neighbours", DeviceJson::read), fields.word("verdict", Verdict.values(), Verdict::key),
                 fields.texts("margins"), fields.texts("reasons"), fields.text("whyOutside"));
     }

@@ -83,6 +83,7 @@ final class RecordWriter {
                 .number("loweringCm", settled.fold().loweringCm()).text("plan", settled.fold().plan()));
         out.text("route", settled.route().map(Route::key));
         settled.incision().ifPresent(incision -> out.object("incisionCm", () -> DeviceJson.incision(out, incision)));
+        out.number("openingCm", settled.openingCm());
         out.objects("neighbours", settled.neighbours(), device -> DeviceJson.fields(out, device));
         out.text("verdict", settled.verdict().map(Verdict::key)).texts("margins", settled.margins())
                 .texts("reasons", settled.reasons()).text("whyOutside", settled.whyOutside());

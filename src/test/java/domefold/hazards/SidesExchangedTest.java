@@ -61,6 +61,7 @@ class SidesExchangedTest {
                 "gel-smooth-moderate-plus-270 gel-smooth-full-360", "target keep", "3.8 3.4");
         assertNotEquals(Mirrored.plain(record), Mirrored.plain(other));
         assertEquals("", Mirrored.difference(Mirrored.of(record), Mirrored.plain(other)));
+        assertEquals(3.4, record.at("/settled/left/openingCm").asDouble());
         assertTrue(record.at("/settled/left/device/id").asText().equals("gel-smooth-full-360"), record.at("/settled").toString());
     }
 

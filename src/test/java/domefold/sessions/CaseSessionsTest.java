@@ -162,6 +162,8 @@ class CaseSessionsTest {
             JsonNode saved = consult.saved("v1");
             assertEquals("submuscular", saved.at("/settled/left/pocket").asText());
             assertEquals("submuscular", saved.at("/settled/right/pocket").asText());
+            assertEquals(3.5, saved.at("/settled/right/openingCm").asDouble());
+            assertTrue(consult.summary("v1").contains("3.5 cm settled"), consult.summary("v1"));
             assertEquals(6.0, saved.at("/case/left/areolaToFoldStretchedCm").asDouble());
             assertTrue(saved.get("plan").toString().contains("keep-muscle-at-fold"));
             consult.leaves();

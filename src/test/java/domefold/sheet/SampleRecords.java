@@ -83,7 +83,7 @@ public final class SampleRecords {
 
     private static Settlement onSide(Settlement settled, Side side) {
         return new Settlement(side, settled.device(), settled.fillMl(), settled.pocket(), settled.fold(), settled.route(),
-                settled.incision(), settled.neighbours(), settled.verdict(), settled.margins(), settled.reasons(),
+                settled.incision(), settled.openingCm(), settled.neighbours(), settled.verdict(), settled.margins(), settled.reasons(),
                 settled.whyOutside());
     }
 
