@@ -152,7 +152,7 @@ final class ConsultEffects implements Effects, AutoCloseable {
     /** What is being amended and why, in a sentence. */
     String amendment() {
         return "Amending " + amended.record().id() + ", version " + amended.version() + ": " + why.strip()
-                + ". `sign` and your initials saves the next version.";
+                + ". `sign` saves the next version.";
     }
 
     private Effect.Outcome amended(Effect.Save save) throws IOException {

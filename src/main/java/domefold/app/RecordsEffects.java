@@ -1,7 +1,6 @@
 package domefold.app;
 
 import domefold.outcome.Refusal;
-import domefold.records.RecordList;
 import domefold.report.SheetText;
 import domefold.screen.Effect;
 import domefold.screen.Screen;
@@ -10,6 +9,7 @@ import domefold.sheet.Allowed;
 import domefold.sheet.Order;
 import domefold.sheet.OrderSheet;
 import domefold.store.AtomicFile;
+import domefold.store.RecordIndex;
 import domefold.store.Stored;
 import domefold.terminal.Effects;
 import java.io.IOException;
@@ -35,10 +35,15 @@ final class RecordsEffects implements Effects {
 
     /** The list as it stands now, the text of its first record read. */
     RecordsScreen screen(String question, Optional<Screen> back) throws IOException {
-        RecordList list = room.opened().list();
-        RecordsScreen screen = RecordsScreen.of(list, LocalDate.now(console.clock()), back).asked(question);
+        RecordIndex.Opened opened = room.opened();
+        RecordsScreen screen = RecordsScreen.of(opened.list(), LocalDate.now(console.clock()), back).asked(question);
         Effect wanted = screen.wanted();
-        return wanted instanceof Effect.Nothing ? screen : (RecordsScreen) screen.onOutcome(carryOut(wanted));
+        if (!(wanted instanceof Effect.Nothing)) {
+            screen = (RecordsScreen) screen.onOutcome(carryOut(wanted));
+        }
+        return opened.unreadable().isEmpty() ? screen : (RecordsScreen) screen.onOutcome(new Effect.Failed(Effect.NOTHING,
+                "Not listed, because unreadable: " + String.join(", ", opened.unreadable().keySet())
+                        + ". `records verify` says what is wrong."));
     }
 
     @Override

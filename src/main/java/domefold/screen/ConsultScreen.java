@@ -228,7 +228,7 @@ public record ConsultScreen(
         if (outcome instanceof Effect.Failed failed) {
             return saying(List.of(failed.text()), Role.REFUSED);
         }
-        if (outcome instanceof Effect.Done done && done.of() instanceof Effect.Save) {
+        if (outcome instanceof Effect.Done done && (done.of() instanceof Effect.Save || done.of() instanceof Effect.Nothing)) {
             return saying(List.of(done.text()), Role.FITS);
         }
         return this;

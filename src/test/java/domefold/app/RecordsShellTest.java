@@ -77,6 +77,36 @@ class RecordsShellTest {
     }
 
     @Test
+    void anAmendmentOpensOnTheFullScreenAndComesBackToTheShell() throws IOException {
+        String id = AmendedConsult.signed(home).record().id();
+        try (TmuxSession session = shell()) {
+            session.type("amend " + id + " --reason \"left base width read again\"");
+            session.keys("Enter");
+            session.await("Amending " + id + ", version 1: left base width read again.");
+            assertTrue(session.alternateOn());
+            session.keys("C-c");
+            session.await("records>");
+            assertEquals(false, session.alternateOn());
+            session.type("mark " + id + " booked");
+            session.keys("Enter");
+            session.await("a booking has a day");
+        }
+    }
+
+    @Test
+    void aRecordThatCannotBeReadIsNamedOnTheList() throws IOException {
+        Path other = Files.createDirectories(home.resolve("records/K-2042"));
+        Files.writeString(other.resolve("v1.json"), "{");
+        try (TmuxSession session = shell()) {
+            session.type("list");
+            session.keys("Enter");
+            session.await("Not listed, because unreadable: K-2042.");
+            session.keys("C-c");
+            session.await("records>");
+        }
+    }
+
+    @Test
     void theStartScreenOpensTheListAndEscapeComesBack() throws IOException {
         try (TmuxSession session = TmuxSession.open(80, 24, Map.of("DOMEFOLD_HOME", home.toString(), "LC_ALL", "C.UTF-8"))) {
             session.run(Main.class.getName());
