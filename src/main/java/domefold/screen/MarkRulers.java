@@ -6,6 +6,7 @@ import domefold.device.Device;
 import domefold.outcome.Band;
 import domefold.patient.Measure;
 import domefold.patient.Side;
+import domefold.plan.Plan;
 import domefold.plan.SideLimits;
 import domefold.practice.Mark;
 import domefold.practice.SidePlan;
@@ -33,11 +34,19 @@ final class MarkRulers {
         return switch (mark.decision()) {
             case WIDTH_CEILING -> ruler.width(row, hers.ceilingCm(), true);
             case VOLUME -> ruler.volume(row, hers.volumeMl(), true);
-            case FOLD -> ruler.fold(hers.foldLoweringCm());
+            case FOLD -> ruler.fold(due(exercise, side, hers), hers.foldLoweringCm());
             case DEVICE -> device.isEmpty() ? row : ruler.volume(ruler.width(row, OptionalDouble.of(device.get().widthCm()), false),
                     OptionalDouble.of(hers.fillMl().orElse(device.get().nominalMl())), false);
             default -> row;
         };
+    }
+
+    /** The lowering for her device, else for the starting volume. */
+    private static OptionalDouble due(Exercise exercise, Side side, SidePlan hers) {
+        Plan plan = exercise.plan().orElseThrow();
+        return hers.deviceId().flatMap(id -> plan.candidates().stream().filter(one -> one.device().id().equals(id)).findFirst())
+                .map(one -> one.side(side).foldLoweringCm()).filter(OptionalDouble::isPresent)
+                .orElse(plan.side(side).foldLoweringCm());
     }
 
     /** Where rulers of one mark are drawn. */
@@ -67,12 +76,15 @@ final class MarkRulers {
                     + canvas.glyphs().marker() + " yours");
         }
 
-        int fold(OptionalDouble hersCm) {
+        int fold(OptionalDouble dueCm, OptionalDouble hersCm) {
+            double near = exercise.guide().evidence().constants().value("LOW-02");
             begin(top, "lower", FOLD_CM);
-            FOLD_CM.mark(canvas, from(), top, cells(), limits.foldLoweringCm(), canvas.glyphs().full(), Role.DRAWING_OTHER);
+            FOLD_CM.band(canvas, from(), top, cells(), around(dueCm, OptionalDouble.of(near)), Role.DRAWING_OTHER);
+            FOLD_CM.mark(canvas, from(), top, cells(), dueCm, canvas.glyphs().full(), Role.DRAWING_OTHER);
             FOLD_CM.mark(canvas, from(), top, cells(), hersCm, canvas.glyphs().marker(), hers);
             FOLD_CM.scale(canvas, from(), top + 1, cells(), 1, "cm");
-            return end(top + 2, canvas.glyphs().full() + " lowering for the starting volume   " + canvas.glyphs().marker() + " yours");
+            return end(top + 2, canvas.glyphs().full() + " due   " + canvas.glyphs().shade() + " within the error of the reading   "
+                    + canvas.glyphs().marker() + " yours");
         }
 
         private void begin(int row, String name, SideRuler ruler) {

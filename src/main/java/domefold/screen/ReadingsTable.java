@@ -59,8 +59,8 @@ final class ReadingsTable {
         int lines = (readings.size() + 1) / 2;
         int room = height - 1;
         int from = Math.max(0, Math.min(scroll, lines - room));
-        String star = readings.stream().anyMatch(ReadingsTable::scanned) ? ", * by surface scan" : "";
-        canvas.text(column, row, "Readings, LEFT / RIGHT" + star, Role.FAINT);
+        String star = readings.stream().anyMatch(ReadingsTable::scanned) ? ", * by scan" : "";
+        canvas.text(column, row, "Readings, LEFT / RIGHT, cm unless said" + star, Role.FAINT);
         if (lines > room) {
             canvas.textRight(column + width, row, "PgDn: " + Math.max(0, lines - room - from) + " more", Role.FAINT);
         }
@@ -76,7 +76,7 @@ final class ReadingsTable {
 
     private static void pair(Canvas canvas, int column, int row, int width, Taken one) {
         Optional<String> right = one.right().map(Taken.Value::starred);
-        String values = one.left().starred() + right.map(text -> " / " + text).orElse("") + " " + TextWidth.padRight(one.unit(), 2);
+        String values = one.left().starred() + right.map(text -> " / " + text).orElse("") + (one.unit().equals("cm") || one.unit().isEmpty() ? "" : " " + one.unit());
         canvas.textWithin(column, row, width - TextWidth.of(values) - 1, one.name(), Role.LABEL);
         canvas.textRight(column + width, row, values, Role.BODY);
     }

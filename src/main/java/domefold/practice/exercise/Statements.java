@@ -88,7 +88,7 @@ final class Statements {
                 DECLINED, help("How far each fold comes down: `keep same`, `0.5 0.7`, `keep 0.5`."));
         return new Statement(plain.id(), plain.prompt(), plain.expects(), plain.required(), plain.pointless(),
                 (typed, plan, guide) -> plain.reader().read(typed.strip().toLowerCase(Locale.ROOT)
-                        .replaceAll("\\blower(ed)?( by)?\\s*", ""), plan, guide), plain.open(), plain.shown(), plain.help());
+                        .replaceAll("\\blower(ed)?( by)?\\s*", "").replaceAll("^keep$", "keep same"), plan, guide), plain.open(), plain.shown(), plain.help());
     }
 
     private static Statement fill() {

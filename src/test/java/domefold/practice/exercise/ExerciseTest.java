@@ -146,6 +146,13 @@ class ExerciseTest {
     }
 
     @Test
+    void keepAloneKeepsBothFolds() {
+        Exercise kept = said(begin(2, 2), "state", "yes", "skip", "skip", "skip", "keep");
+        assertEquals(0, kept.stated().left().foldLoweringCm().orElseThrow());
+        assertEquals(0, kept.stated().right().foldLoweringCm().orElseThrow());
+    }
+
+    @Test
     void undoTakesBackOneLineAtATime() {
         Exercise one = said(begin(2, 2), "state", "yes", "11 12");
         assertEquals(said(begin(2, 2), "state", "yes").answers(), said(one, "undo").answers());
