@@ -32,6 +32,7 @@ import java.util.stream.Stream;
 public record PracticeScreen(PracticeDesk desk, Exercise exercise, EntryLine entry, List<String> said, Role saidRole,
         boolean help, int cursor, int scroll, Optional<ConsultScreen> looking) implements Screen {
     private static final String NOTHING_LEAVES = "Practice: nothing of it is saved as a record, ordered, exported or booked.";
+    private static final String NOT_KEPT = "Your plan is not handed in and would be lost: once more leaves it, `commit` marks it.";
     private static final int PAGE_ROWS = 8;
 
     public PracticeScreen {
@@ -107,14 +108,19 @@ public record PracticeScreen(PracticeDesk desk, Exercise exercise, EntryLine ent
         if (!entry.text().isEmpty()) {
             return Step.to(typed(EntryLine.EMPTY).saying(List.of(), Role.BODY));
         }
-        return new Step(this, new Effect.Visit("start"));
+        return warned() ? new Step(this, new Effect.Visit("start")) : Step.to(saying(List.of(NOT_KEPT), Role.CAUTION));
+    }
+
+    /** True where nothing would be lost by leaving, or she was told that it would be. */
+    private boolean warned() {
+        return exercise.answers().isEmpty() || exercise.marking().isPresent() || said.equals(List.of(NOT_KEPT));
     }
 
     private Step enter() {
         String word = entry.text().strip().toLowerCase(Locale.ROOT);
         switch (word) {
             case "next":
-                return Step.to(desk.after(exercise.practice()));
+                return Step.to(warned() ? desk.after(exercise.practice()) : saying(List.of(NOT_KEPT), Role.CAUTION));
             case "progress":
                 return Step.to(ProgressScreen.of(desk, typed(EntryLine.EMPTY)));
             case "drill":

@@ -98,6 +98,9 @@ class PractiseCommandTest {
             assertTrue(effects.carryOut(new Effect.Practised(entry())) instanceof Effect.Done);
             PracticeScreen again = (PracticeScreen) ((Effect.Opened) effects.carryOut(new Effect.Visit("practise"))).screen();
             assertEquals(List.of(entry()), again.desk().log().progress().entries());
+            Effect.Outcome saved = effects.carryOut(new Effect.Save(desk.begin(Optional.of(
+                    domefold.practice.PatientDraw.of(7, 2, bench.evidence()).of())), false, "kb"));
+            assertTrue(saved instanceof Effect.Failed failed && failed.text().contains("is the code of a practice case"), saved.toString());
             assertTrue(((Effect.Opened) effects.carryOut(new Effect.Visit("start"))).screen() instanceof StartScreen);
         }
         assertTrue(Files.exists(home.resolve("practice/progress.jsonl")));

@@ -134,6 +134,17 @@ class PracticeScreensTest {
     }
 
     @Test
+    void aPlanNotHandedInIsLeftOnlyWhenAskedTwice() {
+        Walk walk = atPlan().line("yes").key(Key.Kind.ESCAPE);
+        assertEquals(List.of(), walk.effects());
+        assertTrue(walk.picture(80, 24).contains("would be lost"), walk.picture(80, 24));
+        assertEquals(List.of(new Effect.Visit("start")), walk.key(Key.Kind.ESCAPE).effects());
+        Walk next = atPlan().line("yes").line("next");
+        assertEquals(2, practice(next).exercise().practice().number());
+        assertTrue(practice(next.key(Key.Kind.ENTER)).exercise().answers().isEmpty());
+    }
+
+    @Test
     void aDrillIsKeptAndTheNextIsAnother() {
         Walk walk = PracticeWalk.on(2, 2).line("drill").line("none");
         assertTrue(walk.effects().get(0) instanceof Effect.Drilled done && done.drill().number() == 1);
