@@ -94,7 +94,7 @@ public record ConsultScreen(
             default:
                 break;
         }
-        if (shown == Room.DEVICES && (entry.isEmpty() || !key.isText())) {
+        if (shown == Room.DEVICES && (entry.isEmpty() || DevicesKeys.worksWhileTyping(key))) {
             Step step = DevicesKeys.onKey(this, key);
             if (step != null) {
                 return step;
@@ -206,6 +206,9 @@ public record ConsultScreen(
     }
 
     private ConsultScreen completed() {
+        if (WhatIfKeys.asks(entry.text())) {
+            return WhatIfKeys.completed(this);
+        }
         String typed = entry.text().substring(entry.text().lastIndexOf(' ') + 1);
         List<String> found = interview.current().map(question -> question.words(interview.dossier(), interview.guide()))
                 .orElse(List.of()).stream().filter(word -> word.toLowerCase(java.util.Locale.ROOT)

@@ -13,6 +13,14 @@ final class DevicesKeys {
 
     private DevicesKeys() {}
 
+    /** Keys of the list and the columns that an entry line has no use for. */
+    static boolean worksWhileTyping(Key key) {
+        return switch (key.kind()) {
+            case UP, DOWN, PAGE_UP, PAGE_DOWN, F5, F6, F7, F8, F9, F10 -> true;
+            default -> false;
+        };
+    }
+
     /** The step, or null where the key means nothing here. */
     static Screen.Step onKey(ConsultScreen screen, Key key) {
         DevicesState state = screen.devices();

@@ -38,6 +38,18 @@ final class WhatIfKeys {
         }
     }
 
+    /** The name after {@code if} completed, or the names it could be. */
+    static ConsultScreen completed(ConsultScreen screen) {
+        String text = screen.entry().text();
+        int at = text.toLowerCase(Locale.ROOT).indexOf("if ") + 3;
+        String begun = text.substring(at).toLowerCase(Locale.ROOT);
+        List<String> found = WhatIf.names(screen.interview()).stream().filter(name -> name.startsWith(begun)).toList();
+        if (found.size() == 1) {
+            return screen.withEntry(EntryLine.of(text.substring(0, at) + found.get(0) + " "));
+        }
+        return found.isEmpty() ? screen : screen.saying(List.of(String.join("   ", found)), Role.FAINT);
+    }
+
     static Screen.Step onKey(ConsultScreen screen, Key key) {
         WhatIf whatIf = screen.whatIf().orElseThrow();
         if (key.isCtrl('z')) {
@@ -48,6 +60,7 @@ final class WhatIfKeys {
             case ESCAPE -> Screen.Step.to(screen.entry().isEmpty() ? screen.withWhatIf(Optional.empty())
                     : screen.withEntry(EntryLine.EMPTY));
             case ENTER -> entered(screen, whatIf);
+            case TAB -> Screen.Step.to(asks(screen.entry().text()) ? completed(screen) : screen);
             case F1 -> Screen.Step.to(screen.withOverlay(Overlay.of(Overlay.Kind.KEYS)));
             case DOWN, PAGE_DOWN -> Screen.Step.to(screen.withScroll(screen.scroll() + (key.is(Key.Kind.DOWN) ? 1 : 8)));
             case UP, PAGE_UP -> Screen.Step.to(screen.withScroll(Math.max(0, screen.scroll() - (key.is(Key.Kind.UP) ? 1 : 8))));

@@ -78,6 +78,13 @@ class ConsultScreensTest {
     }
 
     @Test
+    void theNameAfterIfIsCompleted() {
+        Walk walk = after(READINGS).key(Key.Kind.F3);
+        "if base w".codePoints().forEach(c -> walk.key(Key.character(c)));
+        assertEquals("if base width ", ((ConsultScreen) walk.key(Key.Kind.TAB).screen()).entry().text());
+    }
+
+    @Test
     void aPairIsSettledWithItsFills() {
         Walk walk = after(READINGS - 1).line("310 245").key(Key.Kind.F3).key(Key.Kind.F10).key(Key.Kind.ENTER);
         ConsultScreen screen = (ConsultScreen) walk.screen();
