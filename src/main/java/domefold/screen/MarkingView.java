@@ -30,6 +30,8 @@ final class MarkingView {
     private static final int SIDE = 7;
     private static final int STANDING = 15;
     private static final int POINTS = 11;
+    private static final int RULERS_FROM = 8;
+    private static final int NARROWEST_SAID = 9;
 
     private MarkingView() {}
 
@@ -91,7 +93,7 @@ final class MarkingView {
     private static void list(Canvas canvas, int column, int row, int width, int height, List<Mark> order, int cursor) {
         int said = width - DECISION - SIDE - STANDING - POINTS;
         canvas.text(column, row, "  " + TextWidth.padRight("decision", DECISION - 2) + TextWidth.padRight("side", SIDE)
-                + TextWidth.padRight("yours", said) + TextWidth.padRight("stands", STANDING) + TextWidth.padLeft("points", POINTS), Role.LABEL);
+                + TextWidth.padRight(said < NARROWEST_SAID ? "" : "yours", said) + TextWidth.padRight("stands", STANDING) + TextWidth.padLeft("points", POINTS), Role.LABEL);
         int room = height - 1;
         int from = Scroll.toShow(Math.max(0, cursor - room / 2), cursor, room, order.size());
         for (int i = 0; i < room && from + i < order.size(); i++) {
@@ -105,7 +107,9 @@ final class MarkingView {
         canvas.text(column, row, focused ? String.valueOf(canvas.glyphs().pointer()) : " ", role);
         canvas.textWithin(column + 2, row, DECISION - 3, flag(mark) ? mark.code().orElse("") : mark.decision().words(), role);
         canvas.text(column + DECISION, row, mark.side().map(Enum::name).orElse(""), role);
-        canvas.textWithin(column + DECISION + SIDE, row, said - 1, mark.said(), role);
+        if (said >= NARROWEST_SAID) {
+            canvas.textWithin(column + DECISION + SIDE, row, said - 1, mark.said(), role);
+        }
         canvas.text(column + DECISION + SIDE + said, row, stands(mark), focused ? role : roleOf(mark.standing()));
         canvas.textRight(column + width, row, mark.weight() == 0 ? canvas.glyphs().dash() + ""
                 : points(mark.points()) + " of " + points(mark.weight()), focused ? role : Role.FAINT);
@@ -128,7 +132,7 @@ final class MarkingView {
     }
 
     private static void detail(Canvas canvas, int column, int row, int width, int height, PracticeScreen screen, Mark mark) {
-        int at = MarkRulers.draw(canvas, column, row, width, screen.exercise(), mark);
+        int at = height < RULERS_FROM ? row : MarkRulers.draw(canvas, column, row, width, screen.exercise(), mark);
         List<OverlayView.Line> lines = new ArrayList<>();
         if (flag(mark)) {
             lines.add(new OverlayView.Line(0, WarningWords.of(mark.code().orElse("")) + ": " + stands(mark), roleOf(mark.standing())));

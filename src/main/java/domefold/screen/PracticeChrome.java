@@ -11,10 +11,12 @@ import java.util.List;
 final class PracticeChrome {
     private static final String BANNER = "PRACTICE: this patient is invented";
 
+    private static final int WITH_NAME = 76;
+
     private PracticeChrome() {}
 
     static void draw(Canvas canvas, PracticeDesk desk, String which) {
-        int at = canvas.text(1, 0, "Domefold", Role.TITLE);
+        int at = canvas.columns() < WITH_NAME ? -2 : canvas.text(1, 0, "Domefold", Role.TITLE);
         canvas.textWithin(at + 3, 0, canvas.columns() - at - BANNER.length() - 6, which, Role.LABEL);
         canvas.textRight(canvas.columns() - 1, 0, BANNER, Role.BANNER);
         canvas.fill(0, 2, canvas.columns(), canvas.glyphs().horizontal(), Role.FAINT);

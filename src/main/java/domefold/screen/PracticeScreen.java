@@ -50,7 +50,7 @@ public record PracticeScreen(PracticeDesk desk, Exercise exercise, EntryLine ent
             looking.get().draw(canvas);
             return;
         }
-        PracticeChrome.draw(canvas, desk, "practice case " + which());
+        PracticeChrome.draw(canvas, desk, "case " + which());
         PracticeChrome.pages(canvas, exercise.page());
         int height = canvas.rows() - Chrome.TOP - Chrome.BOTTOM;
         if (help) {

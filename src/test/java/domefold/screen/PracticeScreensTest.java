@@ -145,6 +145,14 @@ class PracticeScreensTest {
     }
 
     @Test
+    void theSmallestWindowStillNamesTheCaseAndEveryStanding() {
+        String picture = marked().picture(60, 18);
+        assertTrue(picture.contains("case 2, level 2"), picture);
+        assertTrue(picture.contains("stands              points"), picture);
+        assertTrue(picture.contains("outside             0 of 3"), picture);
+    }
+
+    @Test
     void aDrillIsKeptAndTheNextIsAnother() {
         Walk walk = PracticeWalk.on(2, 2).line("drill").line("none");
         assertTrue(walk.effects().get(0) instanceof Effect.Drilled done && done.drill().number() == 1);
