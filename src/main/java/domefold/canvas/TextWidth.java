@@ -3,9 +3,14 @@ package domefold.canvas;
 import java.text.Normalizer;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 
 /** The only place that knows how wide text is, and how to cut and wrap it. */
 public final class TextWidth {
+    private static final Pattern UNIT = Pattern.compile("(cm|mL|kg|%|cm2|mL/cm)[,;:.)]*");
+    private static final Pattern SIGN = Pattern.compile("±|\\+-|[x×]");
+    private static final Pattern SIGNED = Pattern.compile(".*\\d (±|\\+-|[x×])");
+
     private TextWidth() {}
 
     /** Cells the text takes. */
@@ -53,7 +58,10 @@ public final class TextWidth {
         return " ".repeat(Math.max(0, width - of(text))) + text;
     }
 
-    /** The text in lines of at most {@code width} cells, broken at blanks; a longer word is broken where it must be. */
+    /**
+     * The text in lines of at most {@code width} cells, broken at blanks, though not between a number and its unit; a longer
+     * word is broken after a hyphen, else where it must be.
+     */
     public static List<String> wrap(String text, int width) {
         List<String> lines = new ArrayList<>();
         int limit = Math.max(1, width);
@@ -63,7 +71,7 @@ public final class TextWidth {
                 continue;
             }
             StringBuilder line = new StringBuilder();
-            for (String word : paragraph.split(" +")) {
+            for (String word : held(paragraph, limit)) {
                 String rest = word;
                 if (!line.isEmpty() && of(line + " " + rest) > limit) {
                     lines.add(line.toString());
@@ -71,6 +79,8 @@ public final class TextWidth {
                 }
                 while (line.isEmpty() && of(rest) > limit) {
                     int end = rest.offsetByCodePoints(0, limit);
+                    int hyphen = rest.lastIndexOf('-', end - 1) + 1;
+                    end = hyphen > end / 2 ? hyphen : end;
                     lines.add(rest.substring(0, end));
                     rest = rest.substring(end);
                 }
@@ -79,5 +89,28 @@ public final class TextWidth {
             lines.add(line.toString());
         }
         return lines;
+    }
+
+    /** The words, a number with its unit and with its error as one word where a line can hold them. */
+    private static List<String> held(String paragraph, int limit) {
+        List<String> words = new ArrayList<>();
+        for (String word : paragraph.split(" +")) {
+            int last = words.size() - 1;
+            if (last >= 0 && belongs(words.get(last), word) && of(words.get(last) + " " + word) <= limit) {
+                words.set(last, words.get(last) + " " + word);
+            } else {
+                words.add(word);
+            }
+        }
+        return words;
+    }
+
+    private static boolean belongs(String before, String word) {
+        if (before.isEmpty() || word.isEmpty()) {
+            return false;
+        }
+        boolean number = Character.isDigit(before.charAt(before.length() - 1));
+        return number && UNIT.matcher(word).matches() || number && SIGN.matcher(word).matches()
+                || Character.isDigit(word.charAt(0)) && SIGNED.matcher(before).matches();
     }
 }

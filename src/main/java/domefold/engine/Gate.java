@@ -71,7 +71,7 @@ public record Gate(Measure measure, Band usual, Band possible, String source, St
     }
 
     private String range(Band band) {
-        return figure(band.low()) + " to " + figure(band.high());
+        return figure(band.low()) + " to " + figure(band.high()) + " " + measure.unit();
     }
 
     private String ask(double value, String otherwise) {

@@ -61,10 +61,9 @@ public final class SecondReading {
         }
         String thresholds = THRESHOLDS.get(measure).stream()
                 .map((Function<String, Double>) constants::value).map(Gate::figure).collect(Collectors.joining(", "));
-        return Optional.of(new Note("second-reading", "please read the " + measure.words() + " a second time: at "
-                + Gate.figure(reading.value()) + " " + measure.unit() + " the chance is "
-                + Figures.of(100 * chance, 0, 0) + " in 100 that the true value lies across a threshold (" + thresholds
-                + "), and the result can flip between two readers"));
+        return Optional.of(new Note("second-reading", "please read the " + measure.words() + " a second time: read as "
+                + Gate.figure(reading.value()) + " " + measure.unit() + ", it lies across a threshold (" + thresholds + " "
+                + measure.unit() + ") with a chance of " + Figures.of(100 * chance, 0, 0) + " in 100"));
     }
 
     private static double normal(double z) {

@@ -9,6 +9,7 @@ import domefold.engine.ShapeBounds;
 import domefold.evidence.Constants;
 import domefold.outcome.Figures;
 import domefold.outcome.Note;
+import domefold.outcome.Numbers;
 import domefold.outcome.Working;
 import domefold.patient.Measure;
 import java.util.ArrayList;
@@ -111,9 +112,9 @@ record FoldLimits(
         }
         List<String> words = new ArrayList<>();
         for (SideLimits.FoldMethod method : methods) {
-            words.add(method.name() + " " + Figures.cm(method.targetCm()) + " cm");
+            words.add(method.name() + " " + Numbers.cm(method.targetCm()));
         }
-        return Optional.of(new Note("fold-methods-disagree", "the fold methods differ by " + Figures.cm(most - least)
-                + " cm: " + String.join(", ", words) + "; they are not averaged"));
+        return Optional.of(new Note("fold-methods-disagree", "the fold methods differ by " + Numbers.cm(most - least)
+                + ": " + String.join(", ", words) + "; they are not averaged"));
     }
 }

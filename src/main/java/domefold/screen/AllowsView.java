@@ -22,7 +22,9 @@ import java.util.OptionalDouble;
 final class AllowsView {
     /** Rows the narrow form needs. */
     static final int COMPACT_ROWS = 8;
+    private static final int FULL_ROWS = 19;
     private static final int LABEL = 7;
+    private static final String FOLD = "fold ";
 
     private AllowsView() {}
 
@@ -32,7 +34,7 @@ final class AllowsView {
             how(canvas, column, row, width, height, screen);
             return;
         }
-        if (height <= COMPACT_ROWS + 1) {
+        if (height < FULL_ROWS) {
             compact(canvas, column, row, width, screen, plan.get());
         } else {
             full(canvas, column, row, width, height, screen, plan.get());
@@ -58,7 +60,7 @@ final class AllowsView {
     private static void compact(Canvas canvas, int column, int row, int width, ConsultScreen screen, Plan plan) {
         int at = row;
         for (Side side : Side.values()) {
-            canvas.textWithin(column, at, width, side + " " + sentence(plan.side(side)), Role.BODY);
+            canvas.textWithin(column, at, width, TextWidth.padRight(side.toString(), LABEL) + sentence(plan.side(side), true), Role.BODY);
             widthRuler(canvas, column, at + 1, width, screen, plan, side);
             at += 2;
         }
@@ -73,7 +75,7 @@ final class AllowsView {
         for (Side side : Side.values()) {
             SideLimits limits = plan.side(side);
             canvas.text(column, at, side.toString(), Role.LABEL);
-            canvas.textWithin(column + LABEL, at, width - LABEL, sentence(limits), Role.BODY);
+            canvas.textWithin(column + LABEL, at, width - LABEL, sentence(limits, false), Role.BODY);
             canvas.text(column, at + 1, "width", Role.FAINT);
             widthRuler(canvas, column, at + 1, width, screen, plan, side);
             SideRuler.WIDTH_CM.scale(canvas, column + LABEL, at + 2, width - LABEL, 2, "cm");
@@ -85,10 +87,22 @@ final class AllowsView {
             at += 7;
         }
         canvas.textWithin(column, at, width, devices(plan), Role.LABEL);
-        canvas.textWithin(column, at + 1, width, canvas.glyphs().teeLeft() + " " + canvas.glyphs().teeRight()
-                + " base width   " + canvas.glyphs().shade() + " ceiling or volume band under reading error   "
-                + canvas.glyphs().tick() + " widths that fit   " + canvas.glyphs().marker() + " wish", Role.FAINT);
-        caution(canvas, column, at + 3, width, row + height - at - 3, plan);
+        at = legend(canvas, column, at + 1, width);
+        caution(canvas, column, at + 1, width, row + height - at - 1, plan);
+    }
+
+    /** What the signs of the rulers mean, on one line or on two; returns the row after them. */
+    private static int legend(Canvas canvas, int column, int row, int width) {
+        String marks = canvas.glyphs().teeLeft() + " " + canvas.glyphs().teeRight() + " base width   " + canvas.glyphs().full()
+                + " ceiling, volume   " + canvas.glyphs().tick() + " widths that fit   " + canvas.glyphs().marker() + " wish";
+        String bands = canvas.glyphs().shade() + " their bands   < > beyond the ruler";
+        if (canvas.width(marks) + canvas.width(bands) + 3 <= width) {
+            canvas.text(column, row, marks + "   " + bands, Role.FAINT);
+            return row + 1;
+        }
+        canvas.textWithin(column, row, width, marks, Role.FAINT);
+        canvas.textWithin(column, row + 1, width, bands, Role.FAINT);
+        return row + 2;
     }
 
     static void widthRuler(Canvas canvas, int column, int row, int width, ConsultScreen screen, Plan plan, Side side) {
@@ -126,8 +140,30 @@ final class AllowsView {
                 .map(c -> c.device().widthCm()).toList();
     }
 
-    /** Ceiling, volume, fold and pocket in one line. */
-    static String sentence(SideLimits limits) {
+    /** Ceiling, volume, fold and pocket in one line; without the fold where a line of its own says it. */
+    private static String sentence(SideLimits limits, boolean withFold) {
+        List<String> parts = said(limits);
+        if (!withFold) {
+            parts.removeIf(part -> part.startsWith(FOLD));
+        }
+        return parts.isEmpty() ? "nothing yet" : String.join("  ", parts);
+    }
+
+    /** The same in lines of that width, no part of it broken. */
+    static List<String> parts(Canvas canvas, SideLimits limits, int width) {
+        List<String> lines = new ArrayList<>();
+        for (String part : said(limits)) {
+            int last = lines.size() - 1;
+            if (last >= 0 && canvas.width(lines.get(last) + "  " + part) <= width) {
+                lines.set(last, lines.get(last) + "  " + part);
+            } else {
+                lines.add(part);
+            }
+        }
+        return lines.isEmpty() ? List.of("nothing yet") : lines;
+    }
+
+    private static List<String> said(SideLimits limits) {
         List<String> parts = new ArrayList<>();
         if (limits.widthCeilingCm().isPresent()) {
             parts.add("ceiling " + (limits.widthCeilingSdCm().isPresent()
@@ -141,17 +177,18 @@ final class AllowsView {
             limits.volumeBandMl().ifPresent(band -> parts.add("about " + Numbers.ml(band)));
         }
         if (limits.foldTargetCm().isPresent()) {
-            parts.add("fold " + Numbers.cm(limits.foldTargetCm().getAsDouble()));
+            parts.add(FOLD + Numbers.cm(limits.foldTargetCm().getAsDouble()));
         }
         limits.pocket().ifPresent(pocket -> parts.add(pocket.key()));
-        return parts.isEmpty() ? "nothing yet" : String.join("  ", parts);
+        return parts;
     }
 
     static String devices(Plan plan) {
         long gel = count(plan, Fill.GEL);
         long saline = count(plan, Fill.SALINE);
-        return "devices that fit both sides: gel " + gel + ", saline " + saline
-                + " of " + plan.candidates().size();
+        return "fit both sides: gel " + gel + ", saline " + saline + " of "
+                + Numbers.count(plan.candidates().size(), "device", "devices") + (plan.side(Side.LEFT).incomplete().isEmpty()
+                && plan.side(Side.RIGHT).incomplete().isEmpty() ? "" : "; readings missing");
     }
 
     private static long count(Plan plan, Fill fill) {
@@ -169,16 +206,21 @@ final class AllowsView {
         if (notes.isEmpty() || rows < 1) {
             return;
         }
-        String more = notes.size() > 1 ? "  (" + (notes.size() - 1) + " more in Limits)" : "";
+        String more = notes.size() > 1 ? (notes.size() - 1) + " more in Limits" : "";
         Role role = plan.blocked().isEmpty() ? Role.CAUTION : Role.REFUSED;
-        List<String> lines = TextWidth.wrap("! " + notes.get(0).text(), width);
-        for (int i = 0; i < Math.min(rows, lines.size()); i++) {
-            boolean last = i == Math.min(rows, lines.size()) - 1;
-            String text = last && !more.isEmpty() ? TextWidth.cut(lines.get(i), width - more.length(),
-                    canvas.glyphs().ellipsis()) : lines.get(i);
+        List<String> lines = Wrapped.text(canvas, "! " + notes.get(0).text(), width);
+        int shown = Math.min(rows, lines.size());
+        int beside = more.isEmpty() ? 0 : canvas.width(more) + 4;
+        boolean below = shown < rows && canvas.width(lines.get(shown - 1)) + beside > width;
+        for (int i = 0; i < shown; i++) {
+            boolean last = i == shown - 1;
+            boolean cut = last && shown < lines.size();
+            int room = last && !below ? width - beside : width;
+            String text = cut ? TextWidth.cut(lines.get(i) + " ", Math.min(room, canvas.width(lines.get(i)) + 1), canvas.glyphs().ellipsis())
+                    : TextWidth.cut(lines.get(i), room, canvas.glyphs().ellipsis());
             int end = canvas.text(column, row + i, text, role);
-            if (last) {
-                canvas.text(end, row + i, more, Role.FAINT);
+            if (last && !more.isEmpty()) {
+                canvas.text(below ? column + 2 : end + 2, below ? row + i + 1 : row + i, "(" + more + ")", Role.FAINT);
             }
         }
     }

@@ -2,6 +2,7 @@ package domefold.screen;
 
 import domefold.canvas.Canvas;
 import domefold.canvas.Columns;
+import domefold.canvas.Glyphs;
 import domefold.canvas.Role;
 import domefold.canvas.TextWidth;
 import java.util.ArrayList;
@@ -19,8 +20,9 @@ record Cell(int height, Consumer<Canvas> painter) {
 
     /** Text wrapped to the column. */
     static Cell text(String text, Role role, int width) {
-        List<String> lines = TextWidth.wrap(text, width);
-        return new Cell(lines.size(), canvas -> {
+        int height = Math.max(TextWidth.wrap(text, width).size(), TextWidth.wrap(Glyphs.ASCII.spell(text), width).size());
+        return new Cell(height, canvas -> {
+            List<String> lines = canvas.wrap(text, width);
             for (int i = 0; i < lines.size(); i++) {
                 canvas.textWithin(0, i, canvas.columns(), lines.get(i), role);
             }

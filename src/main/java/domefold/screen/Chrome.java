@@ -40,8 +40,8 @@ final class Chrome {
     }
 
     private static void rooms(Canvas canvas, Interview interview, Room shown) {
-        int gap = canvas.columns() >= 100 ? 3 : 1;
-        int at = 1;
+        int gap = canvas.columns() >= 100 ? 3 : canvas.columns() >= 72 ? 1 : 0;
+        int at = canvas.columns() >= 62 ? 1 : shown == Room.WHO ? 0 : -1;
         for (Room room : Room.values()) {
             boolean here = room == shown;
             boolean done = room.asks() && interview.openIn(room).isEmpty();

@@ -2,7 +2,6 @@ package domefold.screen;
 
 import domefold.canvas.Canvas;
 import domefold.canvas.Role;
-import domefold.canvas.TextWidth;
 import domefold.interview.Exchange;
 import domefold.interview.Interview;
 import domefold.interview.Question;
@@ -19,14 +18,18 @@ final class ConversationView {
     private ConversationView() {}
 
     /** One drawn line. */
-    private record Line(String label, String text, Role role) {}
+    private record Line(String label, String text, Role role, boolean first) {
+        Line(String label, String text, Role role) {
+            this(label, text, role, true);
+        }
+    }
 
     static void draw(Canvas canvas, int column, int row, int width, int height, Interview interview, EntryLine entry,
             List<String> said, Role saidRole) {
         List<Line> below = asked(canvas, interview, width);
         List<Line> remarks = new ArrayList<>();
         for (String sentence : said) {
-            for (String part : TextWidth.wrap(sentence, width - 2)) {
+            for (String part : canvas.wrap(sentence, width - 2)) {
                 remarks.add(new Line("", part, saidRole));
             }
         }
@@ -34,8 +37,11 @@ final class ConversationView {
         List<Line> last = new ArrayList<>(remarks.subList(0, kept));
         int entryRow = row + height - 1 - last.size();
         int top = entryRow - below.size();
-        List<Line> past = past(interview, width);
+        List<Line> past = past(canvas, interview, width);
         int from = Math.max(0, past.size() - (top - row - (past.isEmpty() ? 0 : 1)));
+        while (from < past.size() && !past.get(from).first()) {
+            from++;
+        }
         int at = row;
         for (Line line : past.subList(from, past.size())) {
             line(canvas, column, at++, width, line);
@@ -57,44 +63,50 @@ final class ConversationView {
         }
         Question question = current.get();
         List<Line> lines = new ArrayList<>();
-        for (String part : TextWidth.wrap(question.prompt(), width)) {
+        for (String part : canvas.wrap(question.prompt(), width)) {
             lines.add(new Line("", part, Role.QUESTION));
         }
         String offer = question.offered(interview.dossier(), interview.guide()).map(o -> "; Enter takes " + o).orElse("");
         String standing = interview.shown(question).map(s -> "now " + s + "; ").orElse("");
-        for (String part : TextWidth.wrap(standing + question.expects() + offer
+        for (String part : canvas.wrap(standing + question.expects() + offer
                 + (question.required() ? "" : ", or skip"), width)) {
             lines.add(new Line("", part, Role.FAINT));
         }
         return lines;
     }
 
-    private static List<Line> past(Interview interview, int width) {
+    private static List<Line> past(Canvas canvas, Interview interview, int width) {
         List<Line> lines = new ArrayList<>();
-        int label = labelWidth(width);
         for (Question question : interview.questions()) {
             boolean asked = interview.exchanges().stream().anyMatch(exchange -> exchange.questionId().equals(question.id()));
             if (!asked && question.answered(interview.dossier())) {
-                answer(lines, question.label(), question.shown(interview.dossier()).orElse(""), width - label - 1);
+                answer(canvas, lines, question.label(), question.shown(interview.dossier()).orElse(""), width);
             }
         }
-        for (Exchange exchange : interview.exchanges()) {
+        List<Exchange> exchanges = interview.exchanges();
+        for (int at = 0; at < exchanges.size(); at++) {
+            Exchange exchange = exchanges.get(at);
+            if (at + 1 < exchanges.size() && exchanges.get(at + 1).questionId().equals(exchange.questionId())) {
+                continue;
+            }
             String prompt = interview.question(exchange.questionId()).label();
-            answer(lines, prompt, exchange.shown(), width - label - 1);
+            answer(canvas, lines, prompt, exchange.shown(), width);
             for (Note note : exchange.remarks()) {
-                List<String> sentences = TextWidth.wrap(note.text(), width - 2);
+                List<String> sentences = canvas.wrap(note.text(), width - 2);
                 for (int i = 0; i < sentences.size(); i++) {
-                    lines.add(new Line(i == 0 ? null : " ", sentences.get(i), Role.CAUTION));
+                    lines.add(new Line(i == 0 ? null : " ", sentences.get(i), Role.CAUTION, i == 0));
                 }
             }
         }
         return lines;
     }
 
-    private static void answer(List<Line> lines, String label, String shown, int width) {
-        List<String> parts = TextWidth.wrap(shown, width);
-        for (int i = 0; i < parts.size(); i++) {
-            lines.add(new Line(i == 0 ? label : "", parts.get(i), Role.ANSWER));
+    private static void answer(Canvas canvas, List<Line> lines, String label, String shown, int width) {
+        int room = labelWidth(width);
+        List<String> parts = canvas.wrap(shown, width - room - 1);
+        List<String> names = canvas.wrap(label, room);
+        for (int i = 0; i < Math.max(parts.size(), names.size()); i++) {
+            lines.add(new Line(i < names.size() ? names.get(i) : "", i < parts.size() ? parts.get(i) : "", Role.ANSWER, i == 0));
         }
     }
 

@@ -3,6 +3,7 @@ package domefold.screen;
 import domefold.canvas.Columns;
 import domefold.canvas.PointCm;
 import domefold.canvas.Role;
+import domefold.canvas.TextWidth;
 import domefold.choose.TradeOff;
 import domefold.device.Device;
 import domefold.device.Fill;
@@ -22,6 +23,8 @@ import java.util.stream.Collectors;
 
 /** The rows of the side-by-side: what is said of each pinned device, in one fixed order. */
 final class DeviceColumns {
+    private static final int NUMBER_CELLS = 3;
+
     private final ConsultScreen screen;
     private final List<Candidate> shown;
     private final int first;
@@ -49,7 +52,7 @@ final class DeviceColumns {
         if (pictureFirst) {
             rows.add(picture());
         }
-        rows.add(row("device", c -> Cell.text(name(c.device()), Role.BODY, width)));
+        rows.add(row("device", c -> Cell.text(name(c.device()) + codeIfCut(c.device()), Role.BODY, width)));
         rows.add(row("fill", c -> Cell.text(turned(c).words(), Role.BODY, width)));
         if (turned.values().stream().anyMatch(t -> !t.notes().isEmpty())) {
             rows.add(row("", c -> Cell.texts(turned(c).notes().stream().map(Note::text).toList(), Role.CAUTION, width)));
@@ -125,6 +128,11 @@ final class DeviceColumns {
 
     private static Columns.Row blank() {
         return new Columns.Row("", 1, List.of());
+    }
+
+    /** The code in full where the heading has no room for it. */
+    private String codeIfCut(Device device) {
+        return NUMBER_CELLS + TextWidth.of(device.id()) > width ? "; " + device.id() : "";
     }
 
     static String name(Device device) {

@@ -26,14 +26,14 @@ public record DevicesState(Sort sort, boolean fittingOnly, int cursor, View view
 
     /** What orders the list. */
     public enum Sort {
-        WISHES("fits first, then by what matters to her"),
-        VERDICT("fits first, then nearest the size wished"),
-        VOLUME("volume"),
-        WIDTH("width"),
-        PROJECTION("projection"),
-        STABILITY("how surely it fits"),
-        INCISION("shortest opening"),
-        EXAMS("fewest exams");
+        WISHES("fits first, by her weights"),
+        VERDICT("fits first, nearest the wish"),
+        VOLUME("by volume"),
+        WIDTH("by width"),
+        PROJECTION("by projection"),
+        STABILITY("the surest fit first"),
+        INCISION("the shortest opening first"),
+        EXAMS("the fewest exams first");
 
         private final String words;
 

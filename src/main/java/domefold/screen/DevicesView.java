@@ -24,6 +24,7 @@ final class DevicesView {
     private static final int ROWS_FOR_PICTURES_FIRST = 24;
     private static final int NARROWEST_COLUMN = 30;
     private static final int WIDEST_COLUMN = 46;
+    private static final int WIDTH_WITH_SURFACE = 66;
     private static final int WIDTH_WITH_OPENING = 75;
     private static final int WIDTH_WITH_LINE = 100;
 
@@ -68,7 +69,7 @@ final class DevicesView {
         String heading = !rows.isEmpty() && DeviceRows.chosen(screen.interview()).dominated()
                 .containsKey(rows.get(Math.min(state.cursor(), rows.size() - 1)).device().id())
                 ? dominated(screen, rows.get(Math.min(state.cursor(), rows.size() - 1))) : (state.fittingOnly() ? rows.size() + " of " + plan.candidates().size() + " devices, "
-                : rows.size() + " devices, ") + fits + " fit both sides; " + state.sort().words();
+                : rows.size() + " devices, ") + fits + (fits == 1 ? " fits" : " fit") + " both sides; " + state.sort().words();
         canvas.textWithin(column, row, width, heading, Role.FAINT);
         canvas.textWithin(column, row + 1, width, header(width), Role.LABEL);
         DeviceRows.Chosen chosen = DeviceRows.chosen(screen.interview());
@@ -76,9 +77,9 @@ final class DevicesView {
         int cursor = Math.min(state.cursor(), Math.max(0, rows.size() - 1));
         int from = Math.max(0, Math.min(cursor - room / 2, rows.size() - room));
         if (rows.isEmpty()) {
-            String blocked = plan.blocked().isEmpty() ? "" : "Blocked: " + plan.blocked().get(0).text() + ". ";
+            String blocked = plan.blocked().isEmpty() ? "" : "Blocked: " + plan.blocked().get(0).text().replaceFirst("\\.$", "") + ". ";
             int at = row + 2;
-            for (String text : TextWidth.wrap(blocked
+            for (String text : canvas.wrap(blocked
                     + "Nothing fits or nearly fits. F7 shows every device with what stands against it.", width)) {
                 canvas.text(column, at++, text, Role.CAUTION);
             }
@@ -96,8 +97,8 @@ final class DevicesView {
     }
 
     private static String header(int width) {
-        return "   " + TextWidth.padRight("fill", 7) + TextWidth.padRight("surface", 9) + TextWidth.padRight("profile", 14)
-                + "   mL    W    P  " + TextWidth.padRight("LEFT", 8) + TextWidth.padRight("RIGHT", 8)
+        return "   " + TextWidth.padRight("fill", 7) + (width >= WIDTH_WITH_SURFACE ? TextWidth.padRight("surface", 9) : "") + TextWidth.padRight("profile", 14)
+                + "   mL wide proj  " + TextWidth.padRight("LEFT", 8) + TextWidth.padRight("RIGHT", 8)
                 + (width >= WIDTH_WITH_OPENING ? TextWidth.padRight("opening", 9) : "")
                 + (width >= WIDTH_WITH_LINE ? "line and code" : "");
     }
@@ -111,7 +112,8 @@ final class DevicesView {
         line.fill(0, 0, width, ' ', role);
         line.text(0, 0, focused ? String.valueOf(canvas.glyphs().pointer()) : " ", role);
         line.text(1, 0, pin >= 0 ? String.valueOf(pin + 1) : " ", pin >= 0 && !focused ? Role.LABEL : role);
-        int at = line.text(3, 0, TextWidth.padRight(device.fill().key(), 7) + TextWidth.padRight(device.surface().key(), 9)
+        int at = line.text(3, 0, TextWidth.padRight(device.fill().key(), 7)
+                + (width >= WIDTH_WITH_SURFACE ? TextWidth.padRight(device.surface().key(), 9) : "")
                 + TextWidth.padRight(device.profile().key(), 14) + TextWidth.padLeft(Figures.ml(device.nominalMl()), 5)
                 + TextWidth.padLeft(Figures.of(device.widthCm(), 1, 1), 5)
                 + TextWidth.padLeft(Figures.of(device.projectionCm(), 1, 1), 5) + "  ", role);

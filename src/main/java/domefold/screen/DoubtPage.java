@@ -37,7 +37,7 @@ final class DoubtPage {
         Constants constants = interview.guide().evidence().constants();
         Doubt doubt = Doubt.of(plan.get(), constants, interview.guide().options());
         lines.add(new OverlayView.Line(0, "Every reading is drawn " + Numbers.count(doubt.draws())
-                + " times within its own error; shares of those draws.", Role.FAINT));
+                + " times within its own error; the shares are of those draws.", Role.FAINT));
         for (Candidate candidate : followed(screen, plan.get())) {
             lines.add(new OverlayView.Line(0, "", Role.BODY));
             lines.add(new OverlayView.Line(0, candidate.device().id(), Role.LABEL));
@@ -59,15 +59,15 @@ final class DoubtPage {
 
     private static void verdict(Optional<VerdictDoubt> doubt, Side side, List<OverlayView.Line> lines) {
         if (doubt.isEmpty()) {
-            lines.add(new OverlayView.Line(2, side + "  no reading could change it, or one is missing", Role.FAINT));
+            lines.add(new OverlayView.Line(2, TextWidth.padRight(side.toString(), 7) + "no reading could change it, or one is missing", Role.FAINT));
             return;
         }
         VerdictDoubt d = doubt.get();
-        lines.add(new OverlayView.Line(2, side + "  " + d.verdict().key() + ": fits in " + Numbers.percent(d.fits()) + ", tight in "
-                + Numbers.percent(d.tight()) + ", outside in " + Numbers.percent(d.outside()), DevicesView.roleOf(d.verdict())));
+        lines.add(new OverlayView.Line(2, TextWidth.padRight(side.toString(), 7) + d.verdict().key() + " as read; of the draws "
+                + Numbers.percent(d.fits()) + " fit, " + Numbers.percent(d.tight()) + " are tight, " + Numbers.percent(d.outside()) + " outside", DevicesView.roleOf(d.verdict())));
         if (d.changes() > 0) {
-            d.again().stream().limit(READINGS_SHOWN).filter(take -> d.bought(take) > 0).forEach(take -> lines.add(
-                    new OverlayView.Line(4, "a second " + take.measure().words() + " would leave it changing in "
+            d.again().stream().limit(READINGS_SHOWN).filter(take -> !Numbers.percent(take.changes()).equals(Numbers.percent(d.changes()))).forEach(take -> lines.add(
+                    new OverlayView.Line(9, "with a second " + take.measure().words() + " it would change in "
                             + Numbers.percent(take.changes()) + " instead of " + Numbers.percent(d.changes()), Role.BODY)));
         }
     }

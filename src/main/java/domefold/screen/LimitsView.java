@@ -2,7 +2,6 @@ package domefold.screen;
 
 import domefold.canvas.Canvas;
 import domefold.canvas.Role;
-import domefold.canvas.TextWidth;
 import domefold.outcome.Numbers;
 import domefold.patient.Side;
 import domefold.plan.Plan;
@@ -37,8 +36,8 @@ final class LimitsView {
                 }
             }
             if (whole.rows() > body) {
-                canvas.textRight(canvas.columns() - 1, row + body - 1, " rows " + (from + 1) + "–" + (from + body)
-                        + " of " + whole.rows() + " ", Role.FAINT);
+                canvas.textRight(canvas.columns() - 1, row + height - 1, "rows " + (from + 1) + "–" + (from + body)
+                        + " of " + whole.rows() + ", PgDn", Role.FAINT);
             }
         }
         RoomViews.entry(canvas, row + height - 1, screen);
@@ -63,11 +62,7 @@ final class LimitsView {
     }
 
     private static Canvas text(Canvas like, int width, List<OverlayView.Line> lines) {
-        List<OverlayView.Line> out = new ArrayList<>();
-        for (OverlayView.Line line : lines) {
-            TextWidth.wrap(line.text(), width - line.indent())
-                    .forEach(part -> out.add(new OverlayView.Line(line.indent(), part, line.role())));
-        }
+        List<OverlayView.Line> out = Wrapped.of(like, lines, width);
         Canvas page = new Canvas(width, Math.max(1, out.size()), like.glyphs());
         for (int i = 0; i < out.size(); i++) {
             page.text(out.get(i).indent(), i, out.get(i).text(), out.get(i).role());
@@ -91,7 +86,10 @@ final class LimitsView {
         Canvas below = text(like, width, words);
         Canvas page = new Canvas(width, 8 + below.rows(), like.glyphs());
         page.text(0, 0, side.toString(), Role.TITLE);
-        page.textWithin(8, 0, width - 8, AllowsView.sentence(limits), Role.BODY);
+        List<String> sentence = AllowsView.parts(like, limits, width - 7);
+        for (int i = 0; i < sentence.size(); i++) {
+            page.text(7, i, sentence.get(i), Role.BODY);
+        }
         page.text(0, 2, "width", Role.FAINT);
         AllowsView.widthRuler(page, 0, 2, width, screen, plan, side);
         SideRuler.WIDTH_CM.scale(page, 7, 3, width - 7, 1, "cm");

@@ -2,7 +2,6 @@ package domefold.screen;
 
 import domefold.canvas.Canvas;
 import domefold.canvas.Role;
-import domefold.canvas.TextWidth;
 import domefold.interview.Question;
 import domefold.outcome.Figures;
 import domefold.outcome.Working;
@@ -42,6 +41,7 @@ final class OverlayView {
             case UP -> screen.withOverlay(new Overlay(overlay.kind(), Math.max(0, overlay.scroll() - 1)));
             case PAGE_DOWN -> screen.withOverlay(new Overlay(overlay.kind(), overlay.scroll() + 10));
             case PAGE_UP -> screen.withOverlay(new Overlay(overlay.kind(), Math.max(0, overlay.scroll() - 10)));
+            case END -> screen.withOverlay(new Overlay(overlay.kind(), Integer.MAX_VALUE / 2));
             case HOME -> screen.withOverlay(new Overlay(overlay.kind(), 0));
             default -> screen.withOverlay(key.isText() && key.codePoint() == 'q' ? Overlay.NONE : overlay);
         };
@@ -53,7 +53,7 @@ final class OverlayView {
             return;
         }
         int width = Math.min(canvas.columns() - 4, WIDEST_TEXT);
-        List<Line> lines = wrapped(page(screen), width);
+        List<Line> lines = Wrapped.of(canvas, page(screen), width);
         int most = Math.max(0, lines.size() - height + 1);
         int from = Math.min(screen.overlay().scroll(), most);
         for (int i = 0; i < height - 1 && from + i < lines.size(); i++) {
@@ -61,19 +61,9 @@ final class OverlayView {
             canvas.textWithin(2 + line.indent(), row + i, width - line.indent(), line.text(), line.role());
         }
         if (lines.size() > height - 1) {
-            String where = "rows " + (from + 1) + " to " + Math.min(lines.size(), from + height - 1) + " of " + lines.size();
+            String where = "rows " + (from + 1) + "–" + Math.min(lines.size(), from + height - 1) + " of " + lines.size() + ", PgDn";
             canvas.textRight(canvas.columns() - 2, row + height - 1, where, Role.FAINT);
         }
-    }
-
-    private static List<Line> wrapped(List<Line> lines, int width) {
-        List<Line> out = new ArrayList<>();
-        for (Line line : lines) {
-            for (String part : TextWidth.wrap(line.text(), width - line.indent())) {
-                out.add(new Line(line.indent(), part, line.role()));
-            }
-        }
-        return out;
     }
 
     private static List<Line> page(ConsultScreen screen) {

@@ -22,6 +22,7 @@ import java.util.OptionalDouble;
 /** Pairs of devices for two sides that differ: the list, and the pair in focus with both side views and both rulers. */
 final class PairsView {
     private static final int PICTURE_ROWS = 8;
+    private static final int PAGE = 8;
 
     private PairsView() {}
 
@@ -32,7 +33,10 @@ final class PairsView {
             case UP -> to(screen, at - 1);
             case HOME -> to(screen, 0);
             case END -> to(screen, pairs.size() - 1);
-            default -> screen.withOverlay(Overlay.NONE);
+            case PAGE_DOWN -> to(screen, Math.min(pairs.size() - 1, at + PAGE));
+            case PAGE_UP -> to(screen, at - PAGE);
+            case ESCAPE, F1, F4, F10 -> screen.withOverlay(Overlay.NONE);
+            default -> key.isText() && key.codePoint() == 'q' ? screen.withOverlay(Overlay.NONE) : screen;
         };
     }
 
@@ -87,7 +91,7 @@ final class PairsView {
     }
 
     private static String header() {
-        return "  " + TextWidth.padRight("LEFT", 28) + TextWidth.padRight("RIGHT", 28) + "remains forward verdict";
+        return "  " + TextWidth.padRight("LEFT", 28) + TextWidth.padRight("RIGHT", 22) + "remains  forward  verdict";
     }
 
     private static void line(Canvas canvas, int row, ConsultScreen screen, DevicePair pair, boolean focused) {
@@ -96,16 +100,22 @@ final class PairsView {
         line.fill(0, 0, line.columns(), ' ', role);
         line.text(0, 0, focused ? String.valueOf(canvas.glyphs().pointer()) : " ", role);
         line.textWithin(2, 0, 27, words(screen, pair.leftId(), pair.leftFillMl()), role);
-        line.textWithin(30, 0, 27, words(screen, pair.rightId(), pair.rightFillMl()), role);
-        line.text(58, 0, TextWidth.padRight(pair.volumeGapMl().isPresent() ? Numbers.ml(Math.abs(pair.volumeGapMl().getAsDouble())) : "unknown", 8), role);
-        line.text(66, 0, TextWidth.padRight(Numbers.marginCm(pair.projectionGapCm()), 8), role);
-        line.text(74, 0, pair.verdict().key(), focused ? role : DevicesView.roleOf(pair.verdict()));
+        line.textWithin(30, 0, 21, alike(screen, pair.rightId(), pair.rightFillMl()), role);
+        line.text(52, 0, pair.volumeGapMl().isPresent() ? Numbers.ml(Math.abs(pair.volumeGapMl().getAsDouble())) : "unknown", role);
+        line.text(61, 0, Numbers.marginCm(pair.projectionGapCm()), role);
+        line.text(70, 0, pair.verdict().key(), focused ? role : DevicesView.roleOf(pair.verdict()));
         canvas.draw(1, row, line);
     }
 
     private static String words(ConsultScreen screen, String id, double fillMl) {
         return screen.interview().guide().catalogue().find(id)
                 .map(d -> d.fill().key() + " " + d.profile().key() + " " + Figures.ml(fillMl) + " mL").orElse(id);
+    }
+
+    /** The right device beside a left of the same fill and surface. */
+    private static String alike(ConsultScreen screen, String id, double fillMl) {
+        return screen.interview().guide().catalogue().find(id)
+                .map(d -> d.profile().key() + " " + Figures.ml(fillMl) + " mL").orElse(id);
     }
 
     /** Both side views to one scale and both width rulers; her left stands first, in words, as in every list. */
@@ -118,12 +128,13 @@ final class PairsView {
         List<PointCm> leftOutline = Turned.of(left.get(), OptionalDouble.of(pair.leftFillMl()), screen.interview()).outline();
         List<PointCm> rightOutline = Turned.of(right.get(), OptionalDouble.of(pair.rightFillMl()), screen.interview()).outline();
         int half = (canvas.columns() - 3) / 2;
-        int pictureRows = Math.max(0, Math.min(PICTURE_ROWS, end - row - 5));
+        List<String> words = canvas.wrap(pair.text(), canvas.columns() - 2);
+        int pictureRows = Math.max(0, Math.min(PICTURE_ROWS, end - row - 2 - words.size()));
         Silhouette scale = Silhouette.fitting(Math.min(24, half), pictureRows, canvas.glyphs(), List.of(leftOutline, rightOutline));
         side(canvas, 1, row, half, pictureRows, screen, Side.LEFT, left.get(), pair.leftFillMl(), leftOutline, scale);
         side(canvas, 2 + half, row, half, pictureRows, screen, Side.RIGHT, right.get(), pair.rightFillMl(), rightOutline, scale);
         int at = row + pictureRows + 2;
-        for (String text : canvas.wrap(pair.text(), canvas.columns() - 2)) {
+        for (String text : words) {
             if (at < end) {
                 canvas.text(1, at++, text, Role.BODY);
             }
@@ -132,7 +143,9 @@ final class PairsView {
 
     private static void side(Canvas canvas, int column, int row, int width, int rows, ConsultScreen screen, Side side,
             Device device, double fillMl, List<PointCm> outline, Silhouette scale) {
-        canvas.textWithin(column, row, width, side + "  " + device.id() + " at " + Numbers.ml(fillMl), Role.LABEL);
+        String name = side + "  " + device.id();
+        String filled = name + " at " + Numbers.ml(fillMl);
+        canvas.textWithin(column, row, width, canvas.width(filled) <= width ? filled : name, Role.LABEL);
         scale.draw(canvas, column, row + 1, Math.min(24, width), rows, outline, List.of(), true);
         Canvas ruler = new Canvas(width - 1, 1, canvas.glyphs());
         AllowsView.widthRuler(ruler, 0, 0, width - 1, screen, screen.interview().plan().orElseThrow(), side);

@@ -19,7 +19,7 @@ final class Preview {
         }
         try {
             Interview typed = screen.interview().answer(current.get().id(), screen.entry().text());
-            return screen.with(typed, screen.shown());
+            return typed.plan().isPresent() ? screen.with(typed, screen.shown()) : screen;
         } catch (Refusal notYet) {
             return screen;
         }

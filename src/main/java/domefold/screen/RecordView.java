@@ -2,7 +2,6 @@ package domefold.screen;
 
 import domefold.canvas.Canvas;
 import domefold.canvas.Role;
-import domefold.canvas.TextWidth;
 import domefold.interview.Room;
 import java.util.ArrayList;
 import java.util.List;
@@ -13,19 +12,15 @@ final class RecordView {
 
     static void draw(Canvas canvas, int row, int height, ConsultScreen screen) {
         int width = Math.min(canvas.columns() - 2, 100);
-        List<OverlayView.Line> lines = new ArrayList<>();
-        for (OverlayView.Line line : page(screen)) {
-            TextWidth.wrap(line.text(), width - line.indent())
-                    .forEach(part -> lines.add(new OverlayView.Line(line.indent(), part, line.role())));
-        }
+        List<OverlayView.Line> lines = Wrapped.of(canvas, page(screen), width);
         int body = height - 2;
         int from = Math.max(0, Math.min(screen.scroll(), lines.size() - body));
         for (int i = 0; i < body && from + i < lines.size(); i++) {
             canvas.textWithin(1 + lines.get(from + i).indent(), row + i, width, lines.get(from + i).text(), lines.get(from + i).role());
         }
         if (lines.size() > body) {
-            canvas.textRight(canvas.columns() - 1, row + body - 1, " rows " + (from + 1) + "–" + (from + body) + " of "
-                    + lines.size() + " ", Role.FAINT);
+            canvas.textRight(canvas.columns() - 1, row + height - 1, "rows " + (from + 1) + "–" + (from + body) + " of "
+                    + lines.size() + ", PgDn", Role.FAINT);
         }
         canvas.textWithin(1, row + height - 2, canvas.columns() - 2, RecordKeys.prompt(screen), Role.QUESTION);
         RoomViews.entry(canvas, row + height - 1, screen);

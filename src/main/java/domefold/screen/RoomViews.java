@@ -41,12 +41,21 @@ final class RoomViews {
                 canvas.put(left, row + i, canvas.glyphs().vertical(), Role.FAINT);
             }
             beside(canvas, left + 2, row, canvas.columns() - left - 3, height, previewed, settling);
+            asTyped(canvas, row, screen, previewed);
         } else {
             int below = settling ? Math.min(height / 2, 9) : AllowsView.COMPACT_ROWS;
             int above = height - below - 1;
             ConversationView.draw(canvas, 1, row, canvas.columns() - 2, above, screen.interview(), screen.entry(), screen.said(), screen.saidRole());
             canvas.fill(1, row + above, canvas.columns() - 2, canvas.glyphs().horizontal(), Role.FAINT);
             beside(canvas, 1, row + above + 1, canvas.columns() - 2, below, previewed, settling);
+            asTyped(canvas, row + above, screen, previewed);
+        }
+    }
+
+    /** Says that the rulers show a reading that is typed and not yet taken. */
+    private static void asTyped(Canvas canvas, int row, ConsultScreen screen, ConsultScreen previewed) {
+        if (previewed != screen) {
+            canvas.textRight(canvas.columns() - 1, row, " with " + screen.entry().text().strip() + " as typed", Role.FAINT);
         }
     }
 
@@ -93,7 +102,7 @@ final class RoomViews {
                 hints.add(new Screen.Hint("F5", "view"));
                 hints.add(new Screen.Hint("F6", "sort"));
                 hints.add(new Screen.Hint("F7", screen.devices().fittingOnly() ? "all" : "fitting"));
-                hints.add(new Screen.Hint("F9", "owning it"));
+                hints.add(new Screen.Hint("F9", "owning"));
                 hints.add(new Screen.Hint("Enter", "settle"));
                 hints.add(new Screen.Hint("PgDn", "scrolls"));
                 hints.add(new Screen.Hint("F10", "pairs"));

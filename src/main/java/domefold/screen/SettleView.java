@@ -2,7 +2,7 @@ package domefold.screen;
 
 import domefold.canvas.Canvas;
 import domefold.canvas.Role;
-import domefold.canvas.TextWidth;
+import domefold.outcome.Numbers;
 import java.util.List;
 
 /** What is settled so far, as it could be read aloud. */
@@ -10,17 +10,15 @@ final class SettleView {
     private SettleView() {}
 
     static void draw(Canvas canvas, int column, int row, int width, int height, ConsultScreen screen) {
-        List<OverlayView.Line> lines = SettledPage.lines(screen.interview());
-        int at = row;
-        for (OverlayView.Line line : lines) {
-            for (String part : TextWidth.wrap(line.text(), width - line.indent())) {
-                if (at < row + height) {
-                    canvas.text(column + line.indent(), at++, part, line.role());
-                }
-            }
+        List<OverlayView.Line> lines = Wrapped.of(canvas, SettledPage.lines(screen.interview()), width);
+        boolean cut = lines.size() > height;
+        int shown = cut ? height - 1 : lines.size();
+        for (int i = 0; i < shown; i++) {
+            canvas.text(column + lines.get(i).indent(), row + i, lines.get(i).text(), lines.get(i).role());
         }
-        if (at == row) {
-            canvas.text(column, row, "Nothing is settled yet.", Role.FAINT);
+        if (cut) {
+            canvas.textWithin(column, row + shown, width, Numbers.count(lines.size() - shown, "more row", "more rows")
+                    + " in Record, F3", Role.FAINT);
         }
     }
 }

@@ -45,6 +45,7 @@ record SideRuler(double from, double to) {
         canvas.fill(a, row, b - a + 1, canvas.glyphs().horizontal(), role);
         canvas.put(a, row, canvas.glyphs().teeLeft(), role);
         canvas.put(b, row, canvas.glyphs().teeRight(), role);
+        beyond(canvas, column, row, width, Math.min(low, high), high, role);
     }
 
     /** A band, shaded. */
@@ -53,6 +54,17 @@ record SideRuler(double from, double to) {
             int a = column(column, width, band.get().low());
             int b = column(column, width, band.get().high());
             canvas.fill(a, row, b - a + 1, canvas.glyphs().shade(), role);
+            beyond(canvas, column, row, width, band.get().low(), band.get().high(), role);
+        }
+    }
+
+    /** A sign at the end that a value lies beyond. */
+    private void beyond(Canvas canvas, int column, int row, int width, double low, double high, Role role) {
+        if (low < from) {
+            canvas.put(column, row, '<', role);
+        }
+        if (high > to) {
+            canvas.put(column + width - 1, row, '>', role);
         }
     }
 
@@ -60,11 +72,13 @@ record SideRuler(double from, double to) {
     void mark(Canvas canvas, int column, int row, int width, OptionalDouble value, int glyph, Role role) {
         if (value.isPresent()) {
             canvas.put(column(column, width, value.getAsDouble()), row, glyph, role);
+            beyond(canvas, column, row, width, value.getAsDouble(), value.getAsDouble(), role);
         }
     }
 
     /** Small marks, one a value. */
     void ticks(Canvas canvas, int column, int row, int width, List<Double> values, Role role) {
-        values.forEach(value -> canvas.put(column(column, width, value), row, canvas.glyphs().tick(), role));
+        values.stream().filter(value -> value >= from && value <= to)
+                .forEach(value -> canvas.put(column(column, width, value), row, canvas.glyphs().tick(), role));
     }
 }

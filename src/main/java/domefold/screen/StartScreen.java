@@ -2,7 +2,6 @@ package domefold.screen;
 
 import domefold.canvas.Canvas;
 import domefold.canvas.Role;
-import domefold.canvas.TextWidth;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -115,7 +114,7 @@ public record StartScreen(Desk desk, List<Left> left, int cursor, String said) i
         }
         String caution = "For licensed surgeons. It supports your judgement and replaces none of it; device labelling and"
                 + " local rules come first. Group figures do not foretell one woman's result.";
-        for (String line : TextWidth.wrap(caution, width)) {
+        for (String line : canvas.wrap(caution, width)) {
             canvas.text(column, Math.min(at++, canvas.rows() - 4), line, Role.FAINT);
         }
         canvas.textWithin(1, canvas.rows() - 2, canvas.columns() - 2, desk.listSentence(),

@@ -41,7 +41,7 @@ final class WhatIfView {
     private static int heading(Canvas canvas, int row, int width, WhatIf.Change change) {
         canvas.text(1, row, "What if", Role.LABEL);
         int at = row;
-        for (String part : canvas.wrap(change.label() + " were " + change.now() + ", not " + change.was(), width - 8)) {
+        for (String part : canvas.wrap(Character.toLowerCase(change.label().charAt(0)) + change.label().substring(1) + " were " + change.now() + ", not " + change.was(), width - 8)) {
             canvas.text(9, at++, part, Role.QUESTION);
         }
         return at;
@@ -55,20 +55,20 @@ final class WhatIfView {
     }
 
     /** One drawn line: a group's name, or a row of the comparison. */
-    private record Line(String heading, Difference.Row row) {}
+    private record Line(String heading, String label, String before, String after, boolean changed, boolean first) {}
 
     private static void rows(Canvas canvas, int row, int width, int height, int scroll, Difference difference) {
+        int label = Math.min(WIDEST_LABEL, width / 3 + 4);
+        int each = (width - label - 2) / 2;
         List<Line> lines = new ArrayList<>();
         String group = "";
         for (Difference.Row one : difference.rows()) {
             if (!one.group().equals(group)) {
                 group = one.group();
-                lines.add(new Line(group, null));
+                lines.add(new Line(group.equals("case") ? "the case" : group, "", "", "", false, true));
             }
-            lines.add(new Line("", one));
+            lines.addAll(wrapped(canvas, one, label - 3, each));
         }
-        int label = Math.min(WIDEST_LABEL, width / 3 + 4);
-        int each = (width - label - 2) / 2;
         canvas.text(1 + label, row, "as it stands", Role.FAINT);
         canvas.text(3 + label + each, row, "as it would be", Role.FAINT);
         int body = height - 1;
@@ -78,19 +78,35 @@ final class WhatIfView {
         }
         if (lines.size() > body) {
             canvas.textRight(canvas.columns() - 1, Chrome.entryRow(canvas), "rows " + (from + 1) + "–" + Math.min(lines.size(), from + body)
-                    + " of " + lines.size(), Role.FAINT);
+                    + " of " + lines.size() + ", PgDn", Role.FAINT);
         }
     }
 
+    /** A row of the comparison in as many lines as its longest entry takes. */
+    private static List<Line> wrapped(Canvas canvas, Difference.Row row, int label, int each) {
+        List<String> names = canvas.wrap(row.label(), label);
+        List<String> before = canvas.wrap(row.before(), each - 1);
+        List<String> after = canvas.wrap(row.after(), each - 1);
+        List<Line> lines = new ArrayList<>();
+        for (int i = 0; i < Math.max(names.size(), Math.max(before.size(), after.size())); i++) {
+            lines.add(new Line("", at(names, i), at(before, i), at(after, i), row.changed(), i == 0));
+        }
+        return lines;
+    }
+
+    private static String at(List<String> parts, int index) {
+        return index < parts.size() ? parts.get(index) : "";
+    }
+
     private static void line(Canvas canvas, int row, int label, int each, Line line) {
-        if (line.row() == null) {
-            canvas.text(1, row, line.heading().equals("case") ? "the case" : line.heading(), Role.LABEL);
+        if (!line.heading().isEmpty()) {
+            canvas.text(1, row, line.heading(), Role.LABEL);
             return;
         }
-        boolean changed = line.row().changed();
-        canvas.text(1, row, changed ? String.valueOf(canvas.glyphs().pointer()) : " ", Role.CAUTION);
-        canvas.textWithin(3, row, label - 3, line.row().label(), changed ? Role.BODY : Role.FAINT);
-        canvas.textWithin(1 + label, row, each, line.row().before(), Role.FAINT);
-        canvas.textWithin(3 + label + each, row, each, line.row().after(), changed ? Role.ANSWER : Role.FAINT);
+        boolean changed = line.changed();
+        canvas.text(1, row, changed && line.first() ? String.valueOf(canvas.glyphs().pointer()) : " ", Role.CAUTION);
+        canvas.textWithin(3, row, label - 3, line.label(), changed ? Role.BODY : Role.FAINT);
+        canvas.textWithin(1 + label, row, each, line.before(), Role.FAINT);
+        canvas.textWithin(3 + label + each, row, each, line.after(), changed ? Role.ANSWER : Role.FAINT);
     }
 }

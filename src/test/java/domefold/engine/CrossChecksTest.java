@@ -67,13 +67,13 @@ class CrossChecksTest {
     void aReadingNoBodyHasRefusesTheCaseByItsField() {
         Refusal refusal = assertThrows(Refusal.class, () -> CaseGate.check(bases(125, 12, 90, 2), SHIPPED));
         assertEquals("left.baseWidthCm", refusal.where());
-        assertEquals("left base width 125 cm is outside 7 to 20; did you mean 12.5?", refusal.getMessage());
+        assertEquals("left base width 125 cm is outside 7 to 20 cm; did you mean 12.5?", refusal.getMessage());
         Readings swapped = Readings.NONE.with(Measure.HEIGHT, 58).with(Measure.WEIGHT, 166);
         assertEquals("height-weight-exchanged", assertThrows(Refusal.class,
                 () -> CaseGate.check(bases(12, 12, 90, 2).withPatient(swapped), SHIPPED)).code());
-        assertEquals("height 58 cm is outside 120 to 220; did you mean 147.3 (the value reads like inches)? Or were height"
+        assertEquals("height 58 cm is outside 120 to 220 cm; did you mean 147.3 (the value reads like inches)? Or were height"
                 + " and weight exchanged?", Gate.check(Measure.HEIGHT, 58, SHIPPED).note().orElseThrow().text());
-        assertEquals("height 1.66 cm is outside 120 to 220; did you mean 166 (the value reads like metres)?",
+        assertEquals("height 1.66 cm is outside 120 to 220 cm; did you mean 166 (the value reads like metres)?",
                 Gate.check(Measure.HEIGHT, 1.66, SHIPPED).note().orElseThrow().text());
         Readings exchanged = Readings.NONE.with(Measure.HEIGHT, 121).with(Measure.WEIGHT, 190);
         Case of = bases(12, 12, 90, 2).withPatient(exchanged);

@@ -39,7 +39,7 @@ class GateReferenceTest {
     @Test
     void aLostDecimalPointIsNamed() {
         String text = Gate.check(Measure.BASE_WIDTH, 125, SHIPPED).note().orElseThrow().text();
-        assertEquals("base width 125 cm is outside 7 to 20; did you mean 12.5?", text);
+        assertEquals("base width 125 cm is outside 7 to 20 cm; did you mean 12.5?", text);
     }
 
     @Test
