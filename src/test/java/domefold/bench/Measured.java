@@ -154,7 +154,7 @@ public final class Measured {
 
     private void processes() throws Exception {
         line("## The whole program");
-        line("Started as `scripts/run` starts it. The baseline is a Java that prints one line, started with the same flags.");
+        line("Started as `scripts/run` starts it. The baseline is a Java that prints one line, started with the same compiler and collector; it needs no class archive.");
         line("");
         line("| what | min | median | max | unit | runs | times the baseline |");
         line("|---|---|---|---|---|---|---|");

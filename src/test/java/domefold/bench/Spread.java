@@ -7,7 +7,7 @@ import java.util.Locale;
  * What was measured several times.
  *
  * @param min least
- * @param median middle
+ * @param median middle, the upper of two
  * @param max most
  * @param runs how many
  */
