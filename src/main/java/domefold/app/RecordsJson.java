@@ -1,5 +1,6 @@
 package domefold.app;
 
+import domefold.outcome.Numbers;
 import domefold.store.Verification;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -25,8 +26,9 @@ final class RecordsJson {
     static String verifyText(Verification check) {
         StringBuilder out = new StringBuilder();
         check.findings().forEach(finding -> out.append(finding.text()).append(" [").append(finding.code()).append("]\n"));
-        return out.append(check.records()).append(" records, ").append(check.files()).append(" files, ").append(check.lines())
-                .append(" lines in the audit logs: ").append(check.sound() ? "nothing was changed" : check.findings().size()
+        return out.append(Numbers.count(check.records(), "record", "records")).append(", ")
+                .append(Numbers.count(check.files(), "file", "files")).append(", ")
+                .append(Numbers.count(check.lines(), "line", "lines")).append(" in the audit logs: ").append(check.sound() ? "nothing was changed" : check.findings().size()
                         + (check.findings().size() == 1 ? " finding" : " findings")).append(".\n").toString();
     }
 }

@@ -45,7 +45,7 @@ public final class SettledPage {
         }
         Device d = device.get();
         lines.add(new OverlayView.Line(2, d.id() + ": " + DeviceColumns.name(d), Role.BODY));
-        lines.add(new OverlayView.Line(2, "fill " + Numbers.ml(settled.fillMl().orElse(d.nominalMl())) + ", width "
+        lines.add(new OverlayView.Line(2, fill(settled, d) + ", width "
                 + Numbers.cm(d.widthCm()) + ", projection " + Numbers.cm(d.projectionCm()), Role.BODY));
         Optional<Plan> plan = interview.plan();
         Optional<Candidate> candidate = plan.flatMap(p -> p.candidates().stream().filter(c -> c.device().id().equals(d.id())).findFirst());
@@ -60,6 +60,15 @@ public final class SettledPage {
         List<Device> neighbours = Neighbours.of(interview.guide().catalogue(), d);
         lines.add(new OverlayView.Line(2, "in the room beside it: " + (neighbours.isEmpty() ? "no neighbouring size in the list"
                 : String.join(", ", neighbours.stream().map(n -> n.id() + " " + Numbers.ml(n.nominalMl())).toList())), Role.FAINT));
+    }
+
+    /** Gel comes filled; a saline fill that nobody settled is open, whatever its nominal volume. */
+    private static String fill(Choices.Settled settled, Device device) {
+        if (settled.fillMl().isPresent()) {
+            return "fill " + Numbers.ml(settled.fillMl().getAsDouble());
+        }
+        return device.labelFillMl().isEmpty() ? "fill " + Numbers.ml(device.nominalMl())
+                : "fill open, label " + Numbers.ml(device.labelFillMl().get());
     }
 
     private static void topics(Interview interview, List<OverlayView.Line> lines) {
