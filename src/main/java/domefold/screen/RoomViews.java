@@ -74,8 +74,9 @@ final class RoomViews {
         int at = canvas.text(1, row, "> ", Role.QUESTION);
         canvas.text(at, row, screen.entry().text(), Role.ANSWER);
         canvas.cursor(at + screen.entry().cursor(), row);
-        if (!screen.said().isEmpty() && screen.entry().isEmpty()) {
-            canvas.textWithin(at + 1, row, canvas.columns() - at - 2, String.join(" ", screen.said()), screen.saidRole());
+        if (!screen.said().isEmpty()) {
+            int after = at + screen.entry().text().length() + (screen.entry().isEmpty() ? 1 : 3);
+            canvas.textWithin(after, row, canvas.columns() - after - 1, String.join(" ", screen.said()), screen.saidRole());
         }
     }
 
