@@ -23,14 +23,14 @@ class BadTerminalSessionsTest {
     @Test
     void aWindowOfTwentyByFiveSaysWhatItNeedsAndStartsOnceItIsLarger() throws IOException {
         try (Consulting consult = Consulting.start(home, 20, 5, "")) {
-            consult.sees("The window is 20 x");
+            consult.sees("20 x 5");
             consult.keys("Enter");
             consult.terminal().resize(80, 24);
             consult.sees("▸ New consult");
             consult.keys("Enter");
             consult.sees("Case code");
             consult.terminal().resize(20, 5);
-            consult.sees("The window is 20 x");
+            consult.sees("20 x 5");
             consult.leaves();
             assertEquals(List.of(), consult.files(".json"));
         }

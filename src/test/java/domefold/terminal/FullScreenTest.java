@@ -163,7 +163,7 @@ class FullScreenTest {
             session.type("12.5");
             session.await("typed 12.5");
             session.resize(20, 5);
-            session.await("The window is 20 x");
+            session.await("20 x 5");
             session.type("lost");
             session.resize(60, 18);
             session.await("Key board 60 x 18");
