@@ -264,7 +264,8 @@ public final class Interview {
     }
 
     private boolean open(Question question) {
-        return !question.answered(dossier) && !skipped(question) && !question.pointless(dossier, guide);
+        boolean askedAlready = !question.required() && exchanges.stream().anyMatch(e -> e.questionId().equals(question.id()));
+        return !question.answered(dossier) && !skipped(question) && !askedAlready && !question.pointless(dossier, guide);
     }
 
     private boolean skipped(Question question) {

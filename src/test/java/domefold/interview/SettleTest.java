@@ -60,6 +60,13 @@ class SettleTest {
     }
 
     @Test
+    void sayingThatNothingWasTalkedOverIsAnAnswer() {
+        Interview none = ready().answer("discussed", "none");
+        assertTrue(none.openIn(Room.SETTLE).stream().noneMatch(question -> question.id().equals("discussed")));
+        assertTrue(none.dossier().choices().discussed().isEmpty());
+    }
+
+    @Test
     void topicsAreNumbersOrAllBut() {
         int all = ready().guide().topics().size();
         assertEquals(all, ready().answer("discussed", "all").dossier().choices().discussed().size());
