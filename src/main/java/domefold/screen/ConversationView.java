@@ -103,7 +103,8 @@ final class ConversationView {
 
     private static void answer(Canvas canvas, List<Line> lines, String label, String shown, int width) {
         int room = labelWidth(width);
-        List<String> parts = canvas.wrap(shown, width - room - 1);
+        boolean whole = canvas.width(shown) <= width - room - 1;
+        List<String> parts = canvas.wrap(whole ? shown : shown.replace("   RIGHT ", "\nRIGHT "), width - room - 1);
         List<String> names = canvas.wrap(label, room);
         for (int i = 0; i < Math.max(parts.size(), names.size()); i++) {
             lines.add(new Line(i < names.size() ? names.get(i) : "", i < parts.size() ? parts.get(i) : "", Role.ANSWER, i == 0));

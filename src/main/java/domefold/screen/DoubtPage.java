@@ -73,7 +73,7 @@ final class DoubtPage {
     }
 
     private static void order(OrderDoubt order, List<OverlayView.Line> lines) {
-        lines.add(new OverlayView.Line(0, "Her order, when the readings move within their error", Role.LABEL));
+        lines.add(new OverlayView.Line(0, "The order by her weights alone, fits and tight together, as readings move within their error", Role.LABEL));
         lines.add(new OverlayView.Line(2, TextWidth.padRight("place", 7) + TextWidth.padRight("device", 36)
                 + TextWidth.padRight("comes first", 13) + TextWidth.padRight("places", 9) + "outside", Role.FAINT));
         order.standings().stream().limit(PLACES_SHOWN).forEach(place -> lines.add(new OverlayView.Line(2, row(place), Role.BODY)));

@@ -28,7 +28,8 @@ final class LimitsView {
             for (Side side : Side.values()) {
                 pages.add(page(canvas, width, screen, plan.get(), side));
             }
-            Canvas whole = joined(canvas, pages, beside, width, whole(canvas, canvas.columns() - 2, plan.get()));
+            Canvas whole = joined(canvas, blocked(canvas, canvas.columns() - 2, plan.get()), pages, beside, width,
+                    whole(canvas, canvas.columns() - 2, plan.get()));
             int from = Math.max(0, Math.min(screen.scroll(), whole.rows() - body));
             for (int r = 0; r < body && from + r < whole.rows(); r++) {
                 for (int c = 0; c < whole.columns(); c++) {
@@ -43,19 +44,30 @@ final class LimitsView {
         RoomViews.entry(canvas, row + height - 1, screen);
     }
 
-    private static Canvas joined(Canvas like, List<Canvas> pages, boolean beside, int width, Canvas below) {
+    private static Canvas joined(Canvas like, Canvas above, List<Canvas> pages, boolean beside, int width, Canvas below) {
         int sides = beside ? Math.max(pages.get(0).rows(), pages.get(1).rows())
                 : pages.get(0).rows() + 1 + pages.get(1).rows();
-        Canvas whole = new Canvas(like.columns() - 2, sides + 1 + below.rows(), like.glyphs());
-        whole.draw(0, 0, pages.get(0));
-        whole.draw(beside ? width + 3 : 0, beside ? 0 : pages.get(0).rows() + 1, pages.get(1));
-        whole.draw(0, sides + 1, below);
+        Canvas whole = new Canvas(like.columns() - 2, above.rows() + sides + 1 + below.rows(), like.glyphs());
+        whole.draw(0, 0, above);
+        whole.draw(0, above.rows(), pages.get(0));
+        whole.draw(beside ? width + 3 : 0, above.rows() + (beside ? 0 : pages.get(0).rows() + 1), pages.get(1));
+        whole.draw(0, above.rows() + sides + 1, below);
         return whole;
+    }
+
+    /** What stands against any operation now comes before everything else; no row where nothing does. */
+    private static Canvas blocked(Canvas like, int width, Plan plan) {
+        if (plan.blocked().isEmpty()) {
+            return new Canvas(width, 0, like.glyphs());
+        }
+        List<OverlayView.Line> lines = new ArrayList<>();
+        plan.blocked().forEach(note -> lines.add(new OverlayView.Line(0, "BLOCKED  " + note.text(), Role.REFUSED)));
+        lines.add(new OverlayView.Line(0, "", Role.BODY));
+        return text(like, width, lines);
     }
 
     private static Canvas whole(Canvas like, int width, Plan plan) {
         List<OverlayView.Line> lines = new ArrayList<>();
-        plan.blocked().forEach(note -> lines.add(new OverlayView.Line(0, "BLOCKED: " + note.text(), Role.REFUSED)));
         plan.notes().forEach(note -> lines.add(new OverlayView.Line(0, "! " + note.text(), Role.CAUTION)));
         lines.add(new OverlayView.Line(0, AllowsView.devices(plan), Role.LABEL));
         return text(like, width, lines);

@@ -74,9 +74,26 @@ final class RoomViews {
         int at = canvas.text(1, row, "> ", Role.QUESTION);
         canvas.text(at, row, screen.entry().text(), Role.ANSWER);
         canvas.cursor(at + screen.entry().cursor(), row);
-        if (!screen.said().isEmpty()) {
-            int after = at + screen.entry().text().length() + (screen.entry().isEmpty() ? 1 : 3);
-            canvas.textWithin(after, row, canvas.columns() - after - 1, String.join(" ", screen.said()), screen.saidRole());
+        said(canvas, row, at, screen);
+    }
+
+    /** Beside the entry line where there is room for it, else on the rows above. */
+    private static void said(Canvas canvas, int row, int at, ConsultScreen screen) {
+        if (screen.said().isEmpty()) {
+            return;
+        }
+        String text = String.join(" ", screen.said());
+        int after = at + canvas.width(screen.entry().text()) + (screen.entry().isEmpty() ? 1 : 3);
+        if (canvas.width(text) <= canvas.columns() - after - 1) {
+            canvas.fill(after, row, canvas.columns() - after, ' ', Role.BODY);
+            canvas.text(after, row, text, screen.saidRole());
+            return;
+        }
+        List<String> lines = canvas.wrap(text, canvas.columns() - 2);
+        for (int i = 0; i < lines.size(); i++) {
+            int above = row - lines.size() + i;
+            canvas.fill(0, above, canvas.columns(), ' ', Role.BODY);
+            canvas.text(1, above, lines.get(i), screen.saidRole());
         }
     }
 

@@ -9,6 +9,7 @@ import domefold.engine.ReadingError;
 import domefold.evidence.Constants;
 import domefold.outcome.Figures;
 import domefold.outcome.Note;
+import domefold.outcome.Numbers;
 import domefold.patient.Case;
 import domefold.patient.Measure;
 import domefold.patient.Reading;
@@ -37,8 +38,13 @@ final class SidesView {
         }
         int room = Math.max(1, height - 2 - words.size());
         int at = row + 1;
-        for (Measure measure : ordered(both, of, constants).subList(0, Math.min(both.size(), room))) {
+        int shown = both.size() > room ? room - 1 : both.size();
+        for (Measure measure : ordered(both, of, constants).subList(0, shown)) {
             line(canvas, column, at++, width, measure, of, constants);
+        }
+        if (shown < both.size()) {
+            canvas.textWithin(column, at++, width, Numbers.count(both.size() - shown, "more reading", "more readings")
+                    + ", none further apart; a taller window shows them", Role.FAINT);
         }
         at++;
         for (String text : words) {

@@ -26,6 +26,8 @@ public record StartScreen(Desk desk, List<Left> left, int cursor, String said) i
      */
     public record Left(String journalId, String code, int answers, String when) {}
 
+    private static final int ABOUT = 24;
+
     /** One line of the menu. */
     private record Item(String label, String about, Effect effect) {}
 
@@ -44,8 +46,8 @@ public record StartScreen(Desk desk, List<Left> left, int cursor, String said) i
                     one.answers() + (one.answers() == 1 ? " answer" : " answers") + ", last " + one.when(),
                     new Effect.Open(Optional.of(one.journalId()))));
         }
-        items.add(new Item("New consult", "readings, limits, devices side by side, a saved summary", new Effect.Open(Optional.empty())));
-        items.add(new Item("Practise", "an invented patient, your plan marked with its reasons", new Effect.Visit("practise")));
+        items.add(new Item("New consult", "readings, limits, devices side by side, a record", new Effect.Open(Optional.empty())));
+        items.add(new Item("Practise", "an invented patient, your plan marked", new Effect.Visit("practise")));
         items.add(new Item("Records", "find, print, order, who is due", new Effect.Visit("records")));
         items.add(new Item("Leave", "", Effect.QUIT));
         return items;
@@ -89,7 +91,7 @@ public record StartScreen(Desk desk, List<Left> left, int cursor, String said) i
 
     @Override
     public void draw(Canvas canvas) {
-        int width = Math.min(canvas.columns() - 8, 84);
+        int width = Math.min(canvas.columns() - 4, 84);
         int column = Math.max(2, (canvas.columns() - width) / 2);
         int row = Math.max(1, canvas.rows() / 2 - 9);
         canvas.text(column, row, "Domefold", Role.TITLE);
@@ -101,8 +103,8 @@ public record StartScreen(Desk desk, List<Left> left, int cursor, String said) i
             Item item = items.get(i);
             boolean here = i == selected;
             canvas.text(column, at, here ? String.valueOf(canvas.glyphs().pointer()) : " ", Role.LABEL);
-            canvas.textWithin(column + 2, at, 24, item.label(), here ? Role.SELECTED : Role.BODY);
-            canvas.textWithin(column + 28, at, width - 28, item.about(), Role.FAINT);
+            canvas.textWithin(column + 2, at, ABOUT - 3, item.label(), here ? Role.SELECTED : Role.BODY);
+            canvas.textWithin(column + ABOUT, at, width - ABOUT, item.about(), Role.FAINT);
             if (here) {
                 canvas.cursor(column + 2, at);
             }
@@ -117,7 +119,7 @@ public record StartScreen(Desk desk, List<Left> left, int cursor, String said) i
         for (String line : canvas.wrap(caution, width)) {
             canvas.text(column, Math.min(at++, canvas.rows() - 4), line, Role.FAINT);
         }
-        canvas.textWithin(1, canvas.rows() - 2, canvas.columns() - 2, desk.listSentence(),
+        canvas.textWithin(1, canvas.rows() - 2, canvas.columns() - 2, desk.listSentence(canvas.columns() - 2),
                 desk.guide().catalogue().invented() ? Role.BANNER : Role.FAINT);
     }
 

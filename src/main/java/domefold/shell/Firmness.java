@@ -12,6 +12,8 @@ import domefold.outcome.Figures;
  * @param text one sentence
  */
 public record Firmness(double apexHeadCm, String word, String text) {
+    private static final double LEAST_SHOWN_CM = 0.1;
+
     public static Firmness of(ShellState state, Constants constants) {
         if (!state.hasShape()) {
             return new Firmness(Double.NaN, "beyond capacity", "more than this shell can hold without stretching: it holds "
@@ -20,7 +22,7 @@ public record Firmness(double apexHeadCm, String word, String text) {
         double head = state.apexPressureHeadCm();
         String word = head < constants.value("FIRM-NOTED") ? "soft"
                 : head < constants.value("FIRM-HARD") ? "firm" : "tense";
-        return new Firmness(head, word, word + ": about " + Figures.of(head, 1, 1)
+        return new Firmness(head, word, word + ": " + (head < LEAST_SHOWN_CM ? "under " + Figures.of(LEAST_SHOWN_CM, 1, 1) : "about " + Figures.of(head, 1, 1))
                 + " cm of water at the apex, right to an order of magnitude only; tissue adds more");
     }
 }

@@ -58,6 +58,21 @@ class WrappedTest {
         assertFalse(walk.picture(160, 48).contains("more rows in Record"));
     }
 
+    @Test
+    void aRefusedLineIsAnsweredInRoomsThatShowMoreThanTheyAsk() {
+        Walk walk = Walk.consult().lines(Walk.ORDINARY).line("xyz");
+        for (int room = 0; room < 2; room++) {
+            assertTrue(walk.picture(80, 24).contains("xyz'") || walk.picture(80, 24).contains("xyz is"), walk.picture(80, 24));
+            walk.key(Key.Kind.ESCAPE).key(Key.Kind.F3).line("xyz");
+        }
+    }
+
+    @Test
+    void whatBlocksTheCaseStandsFirstInLimits() {
+        Walk walk = Walk.consult().lines(Walk.ORDINARY).line("go health").line("pregnant").line("go limits");
+        assertTrue(walk.picture(80, 24).lines().skip(3).findFirst().orElse("").startsWith(" BLOCKED"), walk.picture(80, 24));
+    }
+
     private static String ruler(double valueCm) {
         Canvas canvas = new Canvas(20, 1, Glyphs.ASCII);
         SideRuler.WIDTH_CM.mark(canvas, 0, 0, 20, OptionalDouble.of(valueCm), canvas.glyphs().full(), Role.DRAWING);
