@@ -100,7 +100,7 @@ final class DevicesView {
         return "   " + TextWidth.padRight("fill", 7) + (width >= WIDTH_WITH_SURFACE ? TextWidth.padRight("surface", 9) : "") + TextWidth.padRight("profile", 14)
                 + "   mL wide proj  " + TextWidth.padRight("LEFT", 8) + TextWidth.padRight("RIGHT", 8)
                 + (width >= WIDTH_WITH_OPENING ? TextWidth.padRight("opening", 9) : "")
-                + (width >= WIDTH_WITH_LINE ? "line and code" : "");
+                + (width >= WIDTH_WITH_LINE ? "code and line" : "");
     }
 
     private static void line(Canvas canvas, int column, int row, int width, ConsultScreen screen, Candidate candidate,
@@ -124,7 +124,7 @@ final class DevicesView {
                     + Figures.of(i.highCm(), 1, 1)).orElse("?"), 9), role);
         }
         if (width >= WIDTH_WITH_LINE) {
-            line.textWithin(at, 0, width - at, device.line() + "  " + device.id(), focused ? role : Role.FAINT);
+            line.textWithin(at, 0, width - at, device.id() + "  " + device.line(), focused ? role : Role.FAINT);
         }
         canvas.draw(column, row, line);
     }

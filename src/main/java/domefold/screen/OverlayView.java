@@ -109,7 +109,8 @@ final class OverlayView {
                 String result = Double.isFinite(working.value())
                         ? " = " + Figures.of(working.value(), 0, 2) + (working.unit().isBlank() ? "" : " " + working.unit()) : "";
                 lines.add(new Line(2, working.quantity() + ": " + working.expression() + result, Role.BODY));
-                lines.add(new Line(4, working.source() + " [" + working.status().words() + "]", Role.FAINT));
+                lines.add(new Line(4, working.source() + (working.source().endsWith(working.status().words()) ? ""
+                        : " [" + working.status().words() + "]"), Role.FAINT));
             }
             lines.add(new Line(0, "", Role.BODY));
         }
