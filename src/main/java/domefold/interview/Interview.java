@@ -1,5 +1,6 @@
 package domefold.interview;
 
+import domefold.choose.ByWishes;
 import domefold.outcome.Refusal;
 import domefold.plan.Plan;
 import java.util.ArrayList;
@@ -25,6 +26,7 @@ public final class Interview {
     private final Interview before;
     private final Interview undone;
     private Plan planOnce;
+    private ByWishes byWishesOnce;
 
     private Interview(Guide guide, List<Question> questions, Dossier dossier, List<Exchange> exchanges, String current,
             Interview before, Interview undone) {
@@ -77,6 +79,18 @@ public final class Interview {
             planOnce = guide.planner().apply(dossier.patientCase());
         }
         return Optional.ofNullable(planOnce);
+    }
+
+    /**
+     * The plan's devices by what matters to her, computed once.
+     *
+     * @throws java.util.NoSuchElementException while there is no plan
+     */
+    public ByWishes byWishes() {
+        if (byWishesOnce == null) {
+            byWishesOnce = ByWishes.of(plan().orElseThrow(), guide.evidence().constants());
+        }
+        return byWishesOnce;
     }
 
     /** The answer to a question that was skipped or answered, in words; empty while it is open. */
@@ -173,6 +187,7 @@ public final class Interview {
         Interview answered = new Interview(guide, questions, next, all, current, this, null);
         if (next.patientCase() == dossier.patientCase()) {
             answered.planOnce = planOnce;
+            answered.byWishesOnce = byWishesOnce;
         }
         boolean revised = !questionId.equals(current);
         return revised ? answered : answered.at(answered.nextOpen(index(questionId)));
@@ -294,6 +309,7 @@ public final class Interview {
     private Interview at(String questionId) {
         Interview moved = new Interview(guide, questions, dossier, exchanges, questionId, before, undone);
         moved.planOnce = planOnce;
+        moved.byWishesOnce = byWishesOnce;
         return moved;
     }
 

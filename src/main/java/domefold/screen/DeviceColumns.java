@@ -4,6 +4,7 @@ import domefold.canvas.Columns;
 import domefold.canvas.PointCm;
 import domefold.canvas.Role;
 import domefold.canvas.TextWidth;
+import domefold.choose.ByWishes;
 import domefold.choose.TradeOff;
 import domefold.device.Device;
 import domefold.device.Fill;
@@ -121,7 +122,7 @@ final class DeviceColumns {
 
     private String tradeOff(Candidate candidate) {
         Candidate other = candidate == shown.get(0) ? shown.get(1) : shown.get(0);
-        DeviceRows.Chosen chosen = DeviceRows.chosen(screen.interview());
+        ByWishes chosen = screen.interview().byWishes();
         return TradeOff.between(chosen.rows().get(candidate.device().id()), chosen.rows().get(other.device().id()),
                 screen.interview().guide().evidence().constants()).sentence();
     }

@@ -1,18 +1,12 @@
 package domefold.screen;
 
-import domefold.choose.CriteriaTable;
-import domefold.choose.Dominance;
 import domefold.choose.Order;
-import domefold.choose.Profiled;
-import domefold.choose.Weights;
-import domefold.evidence.Constants;
 import domefold.interview.Interview;
 import domefold.patient.Side;
 import domefold.plan.Candidate;
 import domefold.plan.Plan;
 import domefold.plan.Verdict;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -40,30 +34,10 @@ public final class DeviceRows {
         return candidate.left().verdict().and(candidate.right().verdict());
     }
 
-    /** The order of her weights over all candidates, and what is dominated. */
-    static Chosen chosen(Interview interview) {
-        Constants constants = interview.guide().evidence().constants();
-        List<Profiled> rows = CriteriaTable.of(interview.plan().orElseThrow(), constants, Optional.empty());
-        Weights weights = Weights.of(interview.dossier().patientCase().wishes(), constants);
-        List<Profiled> possible = rows.stream().filter(row -> both(row.candidate()) != Verdict.OUTSIDE).toList();
-        Map<String, Order.Place> places = new HashMap<>();
-        Order.of(possible, weights, constants).forEach(place -> places.put(place.row().id(), place));
-        Map<String, Profiled> byId = new HashMap<>();
-        rows.forEach(row -> byId.put(row.id(), row));
-        return new Chosen(byId, places, Dominance.of(possible, Order.counting(possible, weights)));
-    }
-
-    /**
-     * @param rows every candidate with its criteria, by device id
-     * @param places its place among those not outside on both sides
-     * @param dominated which of those another beats, by which and in what
-     */
-    record Chosen(Map<String, Profiled> rows, Map<String, Order.Place> places, Map<String, Dominance.Dominated> dominated) {}
-
     private static Comparator<Candidate> order(Interview interview, DevicesState.Sort sort) {
         return switch (sort) {
             case WISHES -> {
-                Map<String, Order.Place> places = chosen(interview).places();
+                Map<String, Order.Place> places = interview.byWishes().places();
                 yield Comparator.comparing(DeviceRows::both).thenComparingInt(c ->
                         places.containsKey(c.device().id()) ? places.get(c.device().id()).rank() : Integer.MAX_VALUE);
             }

@@ -4,6 +4,7 @@ import domefold.canvas.Canvas;
 import domefold.canvas.Columns;
 import domefold.canvas.Role;
 import domefold.canvas.TextWidth;
+import domefold.choose.ByWishes;
 import domefold.choose.Criterion;
 import domefold.choose.Dominance;
 import domefold.device.Device;
@@ -66,13 +67,13 @@ final class DevicesView {
             List<Candidate> rows, Plan plan) {
         DevicesState state = screen.devices();
         long fits = rows.stream().filter(c -> DeviceRows.both(c) == Verdict.FITS).count();
-        String heading = !rows.isEmpty() && DeviceRows.chosen(screen.interview()).dominated()
+        String heading = !rows.isEmpty() && screen.interview().byWishes().dominated()
                 .containsKey(rows.get(Math.min(state.cursor(), rows.size() - 1)).device().id())
                 ? dominated(screen, rows.get(Math.min(state.cursor(), rows.size() - 1))) : (state.fittingOnly() ? rows.size() + " of " + plan.candidates().size() + " devices, "
                 : rows.size() + " devices, ") + fits + (fits == 1 ? " fits" : " fit") + " both sides; " + state.sort().words();
         canvas.textWithin(column, row, width, heading, Role.FAINT);
         canvas.textWithin(column, row + 1, width, header(width), Role.LABEL);
-        DeviceRows.Chosen chosen = DeviceRows.chosen(screen.interview());
+        ByWishes chosen = screen.interview().byWishes();
         int room = height - 2;
         int cursor = Math.min(state.cursor(), Math.max(0, rows.size() - 1));
         int from = Math.max(0, Math.min(cursor - room / 2, rows.size() - room));
@@ -92,7 +93,7 @@ final class DevicesView {
 
     /** By which device the one in focus is dominated, and in what. */
     private static String dominated(ConsultScreen screen, Candidate candidate) {
-        Dominance.Dominated by = DeviceRows.chosen(screen.interview()).dominated().get(candidate.device().id());
+        Dominance.Dominated by = screen.interview().byWishes().dominated().get(candidate.device().id());
         return "dominated by " + by.by() + " in " + by.in().stream().map(Criterion::words).collect(Collectors.joining(", "));
     }
 
