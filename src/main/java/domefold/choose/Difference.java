@@ -3,6 +3,7 @@ package domefold.choose;
 import domefold.device.Fill;
 import domefold.evidence.Constants;
 import domefold.outcome.Note;
+import domefold.patient.Measure;
 import domefold.patient.Pocket;
 import domefold.patient.Side;
 import domefold.plan.Candidate;
@@ -76,7 +77,8 @@ public record Difference(List<Row> rows) {
         rows.add(TwoFigures.of(before.foldLoweringCm(), after.foldLoweringCm(), 1, "cm").row(group, "fold lowering"));
         rows.add(words(group, "pocket", before.pocket().map(Pocket::key).orElse(NONE),
                 after.pocket().map(Pocket::key).orElse(NONE)));
-        rows.add(words(group, "not taken", list(before.incomplete()), list(after.incomplete())));
+        rows.add(words(group, "not taken", list(before.incomplete().stream().map(Measure::wordsOf).toList()),
+                list(after.incomplete().stream().map(Measure::wordsOf).toList())));
         notes(group, before.notes(), after.notes(), rows);
     }
 

@@ -11,6 +11,7 @@ import java.util.function.Function;
 
 /** What becomes of one device between two plans. */
 final class PinnedRows {
+    private static final double PERCENT = 100;
     private static final String NONE = "–";
     private static final String ABSENT = "not offered";
 
@@ -44,7 +45,7 @@ final class PinnedRows {
         signed(name + "width margin", 1, "cm", side, SideFit::widthMarginCm);
         signed(name + "volume margin", 0, "mL", side, SideFit::volumeMarginMl);
         figure(name + "fold lowering", 1, "cm", candidate -> candidate.side(side).foldLoweringCm());
-        figure(name + "share of draws that fit", 2, "", candidate -> candidate.side(side).fitShare());
+        figure(name + "draws in which it fits", 0, "%", candidate -> percent(candidate.side(side).fitShare()));
     }
 
     private void words(String label, Function<Candidate, String> words) {
@@ -62,6 +63,10 @@ final class PinnedRows {
 
     private static OptionalDouble value(Optional<Candidate> candidate, Function<Candidate, OptionalDouble> value) {
         return candidate.map(value).orElse(OptionalDouble.empty());
+    }
+
+    private static OptionalDouble percent(OptionalDouble share) {
+        return share.isPresent() ? OptionalDouble.of(PERCENT * share.getAsDouble()) : share;
     }
 
     private static OptionalDouble openingCm(Candidate candidate) {

@@ -68,10 +68,6 @@ final class LimitsInWords {
         return candidate.left().verdict() == Verdict.FITS && candidate.right().verdict() == Verdict.FITS;
     }
 
-    private static String reading(String field) {
-        return List.of(Measure.values()).stream().filter(measure -> measure.field().equals(field)).map(Measure::words).findFirst().orElse(field);
-    }
-
     /** Every caution of the plan, what blocks first; the one about the invented list has its own sentence. */
     static List<String> cautions(Interview interview) {
         List<String> lines = new ArrayList<>();
@@ -102,7 +98,7 @@ final class LimitsInWords {
                         + Numbers.cm(method.targetCm()) + (method.remark().isBlank() ? "." : "; " + method.remark() + "."));
             }
             if (!limits.incomplete().isEmpty()) {
-                page.hanging("  ", side + " is missing: " + String.join(", ", limits.incomplete().stream().map(LimitsInWords::reading).toList()) + ".");
+                page.hanging("  ", side + " is missing: " + String.join(", ", limits.incomplete().stream().map(Measure::wordsOf).toList()) + ".");
             }
         }
         cautions(interview).forEach(line -> page.hanging("  ", line + (line.endsWith(".") ? "" : ".")));

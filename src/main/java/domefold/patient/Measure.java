@@ -1,5 +1,7 @@
 package domefold.patient;
 
+import java.util.Arrays;
+
 /**
  * Every reading a consult can hold: its name in a case file (which ends in the unit), its name for people, its unit, and
  * its row in {@code shared/evidence/measurements.csv}, which holds gates, error and how it is taken.
@@ -63,6 +65,12 @@ public enum Measure {
     /** The field name in a case file, for example {@code baseWidthCm}. */
     public String field() {
         return field;
+    }
+
+    /** How a person reads the measure of that field; a field that is no measure's stays as it is. */
+    public static String wordsOf(String field) {
+        return Arrays.stream(values()).filter(measure -> measure.field().equals(field)).findFirst()
+                .map(Measure::words).orElse(field);
     }
 
     /** The name a person reads, lower case, for example "base width". */

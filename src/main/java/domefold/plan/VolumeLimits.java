@@ -125,6 +125,6 @@ record VolumeLimits(
     }
 
     private static String signed(double ml) {
-        return (ml > 0 ? "+" : "") + Figures.ml(ml);
+        return Numbers.signed(ml, 0);
     }
 }

@@ -3,6 +3,7 @@ package domefold.report;
 import domefold.outcome.Figures;
 import domefold.outcome.Numbers;
 import domefold.outcome.Working;
+import domefold.patient.Measure;
 import domefold.patient.Pocket;
 import domefold.patient.Side;
 import domefold.plan.Plan;
@@ -60,7 +61,7 @@ final class LimitsText {
         page.heading(side.side().name() + ": remarks");
         side.notes().forEach(note -> PlanText.note(page, note));
         if (!side.incomplete().isEmpty()) {
-            page.hanging("  - ", "Not taken, though a result needed it: " + String.join(", ", side.incomplete()) + ".");
+            page.hanging("  - ", "Not taken, though a result needed it: " + String.join(", ", side.incomplete().stream().map(Measure::wordsOf).toList()) + ".");
         }
         for (SideLimits.FoldMethod method : side.foldByMethod()) {
             page.hanging("  - ", PlanText.sentence("Fold by " + method.name() + ": " + Numbers.cm(method.targetCm())

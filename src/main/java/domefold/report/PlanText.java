@@ -50,7 +50,7 @@ public final class PlanText {
         int offered = plan.candidates().size();
         String surfaces = String.join(" and ", plan.of().setting().surfaces().stream().map(Surface::key).sorted().toList());
         return offered == all ? Numbers.count(all, "device", "devices")
-                : Numbers.count(offered) + " of " + Numbers.count(all, "device", "devices") + " offered (" + surfaces + ")";
+                : Numbers.count(offered) + " of " + Numbers.count(all, "device", "devices") + " offered" + (surfaces.isEmpty() ? "" : " (" + surfaces + ")");
     }
 
     /** A remark with its code, so that it can be found in the JSON and in a saved record. */

@@ -143,7 +143,7 @@ final class DeviceColumns {
     private List<Columns.Row> side(Side side) {
         List<Columns.Row> rows = new ArrayList<>();
         rows.add(row(side.toString(), c -> Cell.text(
-                c.side(side).verdict().key() + sureness(c.side(side)), DevicesView.roleOf(c.side(side).verdict()), width)));
+                c.side(side).verdict().key() + sureness(c.side(side), side), DevicesView.roleOf(c.side(side).verdict()), width)));
         rows.add(row("  to ceiling", c -> MarginCell.width(c.side(side), turned(c).widthCm() - c.device().widthCm())));
         rows.add(row("  in the band", c -> MarginCell.volume(c.side(side))));
         rows.add(row("  fold", c -> Cell.text(fold(c.side(side)), Role.BODY, width)));
@@ -152,11 +152,13 @@ final class DeviceColumns {
         return rows;
     }
 
-    private static String sureness(SideFit fit) {
+    private String sureness(SideFit fit, Side side) {
         if (fit.stability().isEmpty()) {
             return "";
         }
-        return "; within limits in " + Numbers.percent(fit.stability().getAsDouble()) + " of reading errors"
+        boolean whole = screen.interview().plan().orElseThrow().side(side).incomplete().isEmpty();
+        return "; within limits in " + Numbers.percent(fit.stability().getAsDouble())
+                + (whole ? " of reading errors" : " of the errors of what was read")
                 + fit.decidingReading().map(m -> ", " + m.words() + " decides").orElse("");
     }
 
@@ -165,7 +167,7 @@ final class DeviceColumns {
             return "no target: a reading is missing";
         }
         String target = "target " + Numbers.cm(fit.foldTargetCm().getAsDouble());
-        return fit.foldLoweringCm().isEmpty() ? target
+        return fit.foldLoweringCm().isEmpty() ? target + "; the stretched reading is missing"
                 : target + ", lower " + Numbers.cm(fit.foldLoweringCm().getAsDouble());
     }
 

@@ -34,8 +34,8 @@ final class DevicesView {
     static void draw(Canvas canvas, int row, int height, ConsultScreen screen) {
         Optional<Plan> plan = screen.interview().plan();
         if (plan.isEmpty()) {
-            canvas.text(1, row, "No device can be held against anything yet: the age and both base widths come first.", Role.BODY);
-            canvas.text(1, row + 2, "`go age` or `go base width`, then Enter.", Role.FAINT);
+            canvas.text(1, row, "No device can be judged yet: the age and both base widths come first.", Role.BODY);
+            canvas.text(1, row + 2, "Type `go age` or `go base width`, then Enter.", Role.FAINT);
             RoomViews.entry(canvas, row + height - 1, screen);
             return;
         }

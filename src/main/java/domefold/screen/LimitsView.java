@@ -3,6 +3,7 @@ package domefold.screen;
 import domefold.canvas.Canvas;
 import domefold.canvas.Role;
 import domefold.outcome.Numbers;
+import domefold.patient.Measure;
 import domefold.patient.Side;
 import domefold.plan.Plan;
 import domefold.plan.SideLimits;
@@ -21,6 +22,7 @@ final class LimitsView {
         int body = height - 1;
         if (plan.isEmpty()) {
             canvas.text(1, row, "Nothing can be said yet: the age and both base widths come first.", Role.BODY);
+            canvas.text(1, row + 2, "Type `go age` or `go base width`, then Enter.", Role.FAINT);
         } else {
             boolean beside = canvas.columns() >= WIDE;
             int width = beside ? (canvas.columns() - 5) / 2 : canvas.columns() - 2;
@@ -93,7 +95,7 @@ final class LimitsView {
         words.add(new OverlayView.Line(0, "", Role.BODY));
         limits.notes().forEach(note -> words.add(new OverlayView.Line(0, "! " + note.text(), Role.CAUTION)));
         if (!limits.incomplete().isEmpty()) {
-            words.add(new OverlayView.Line(0, "missing: " + String.join(", ", limits.incomplete()), Role.CAUTION));
+            words.add(new OverlayView.Line(0, "not taken: " + String.join(", ", limits.incomplete().stream().map(Measure::wordsOf).toList()), Role.CAUTION));
         }
         Canvas below = text(like, width, words);
         Canvas page = new Canvas(width, 8 + below.rows(), like.glyphs());

@@ -23,6 +23,7 @@ import java.util.OptionalDouble;
 final class PairsView {
     private static final int PICTURE_ROWS = 8;
     private static final int PAGE = 8;
+    private static final int WIDE = 79;
 
     private PairsView() {}
 
@@ -75,14 +76,18 @@ final class PairsView {
         List<DevicePair> pairs = pairs(screen);
         canvas.text(1, row, "Pairs of devices for two sides", Role.TITLE);
         if (pairs.isEmpty()) {
-            canvas.textWithin(1, row + 2, canvas.columns() - 2,
-                    "No pair: no device of one fill and surface is inside the limits of both sides, or a volume band is missing.", Role.BODY);
+            String why = screen.interview().plan().isEmpty() ? "Nothing is computed yet: the age and both base widths come first."
+                    : "No pair: no device of one fill and surface is inside the limits of both sides, or a volume band is missing.";
+            int at = row + 2;
+            for (String text : canvas.wrap(why, canvas.columns() - 2)) {
+                canvas.text(1, at++, text, Role.BODY);
+            }
             return;
         }
         int at = Math.min(screen.overlay().scroll(), pairs.size() - 1);
         int below = PICTURE_ROWS + 6;
         int listRows = Math.max(2, height - below - 2);
-        canvas.textWithin(1, row + 1, canvas.columns() - 2, header(), Role.LABEL);
+        canvas.textWithin(1, row + 1, canvas.columns() - 2, header(canvas.columns() >= WIDE), Role.LABEL);
         int from = Math.max(0, Math.min(at - listRows / 2, pairs.size() - listRows));
         for (int i = 0; i < listRows && from + i < pairs.size(); i++) {
             line(canvas, row + 2 + i, screen, pairs.get(from + i), from + i == at);
@@ -90,8 +95,8 @@ final class PairsView {
         focus(canvas, row + 2 + Math.min(listRows, pairs.size()) + 1, row + height, screen, pairs.get(at));
     }
 
-    private static String header() {
-        return "  " + TextWidth.padRight("LEFT", 28) + TextWidth.padRight("RIGHT", 22) + "remains  forward  verdict";
+    private static String header(boolean wide) {
+        return "  " + TextWidth.padRight("LEFT", 28) + TextWidth.padRight("RIGHT", 22) + (wide ? "remains  forward  verdict" : "verdict");
     }
 
     private static void line(Canvas canvas, int row, ConsultScreen screen, DevicePair pair, boolean focused) {
@@ -101,9 +106,12 @@ final class PairsView {
         line.text(0, 0, focused ? String.valueOf(canvas.glyphs().pointer()) : " ", role);
         line.textWithin(2, 0, 27, words(screen, pair.leftId(), pair.leftFillMl()), role);
         line.textWithin(30, 0, 21, alike(screen, pair.rightId(), pair.rightFillMl()), role);
-        line.text(52, 0, pair.volumeGapMl().isPresent() ? Numbers.ml(Math.abs(pair.volumeGapMl().getAsDouble())) : "unknown", role);
-        line.text(61, 0, Numbers.marginCm(pair.projectionGapCm()), role);
-        line.text(70, 0, pair.verdict().key(), focused ? role : DevicesView.roleOf(pair.verdict()));
+        boolean wide = canvas.columns() >= WIDE;
+        if (wide) {
+            line.text(52, 0, pair.volumeGapMl().isPresent() ? Numbers.ml(Math.abs(pair.volumeGapMl().getAsDouble())) : "unknown", role);
+            line.text(61, 0, Numbers.marginCm(pair.projectionGapCm()), role);
+        }
+        line.text(wide ? 70 : 52, 0, pair.verdict().key(), focused ? role : DevicesView.roleOf(pair.verdict()));
         canvas.draw(1, row, line);
     }
 

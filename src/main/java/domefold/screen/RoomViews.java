@@ -100,8 +100,10 @@ final class RoomViews {
     static List<Screen.Hint> hints(ConsultScreen screen) {
         List<Screen.Hint> hints = new ArrayList<>();
         if (screen.overlay().kind() == Overlay.Kind.PAIRS) {
-            hints.add(new Screen.Hint("Enter", "settles this pair"));
-            hints.add(new Screen.Hint("Up Down", "the next pair"));
+            if (!PairsView.pairs(screen).isEmpty()) {
+                hints.add(new Screen.Hint("Enter", "settles this pair"));
+                hints.add(new Screen.Hint("Up Down", "the next pair"));
+            }
             hints.add(new Screen.Hint("Esc", "closes"));
             return hints;
         }

@@ -73,6 +73,19 @@ class WrappedTest {
         assertTrue(walk.picture(80, 24).lines().skip(3).findFirst().orElse("").startsWith(" BLOCKED"), walk.picture(80, 24));
     }
 
+    @Test
+    void aMissingReadingIsNamedAsAPersonReadsItAndNoShareIsClaimedForIt() {
+        List<String> few = Walk.ORDINARY.subList(0, 19);
+        Walk walk = Walk.consult().lines(few).line("12 12.3");
+        for (int i = 0; i < 16; i++) {
+            walk.lineCleared("skip");
+        }
+        walk.line("go limits");
+        assertTrue(walk.picture(160, 60).contains("not taken: medial pinch, lateral pinch"), walk.picture(160, 60));
+        walk.key(Key.Kind.F3).key(Key.character(' '));
+        assertTrue(walk.picture(160, 60).contains("of the errors of what was read"), walk.picture(160, 60));
+    }
+
     private static String ruler(double valueCm) {
         Canvas canvas = new Canvas(20, 1, Glyphs.ASCII);
         SideRuler.WIDTH_CM.mark(canvas, 0, 0, 20, OptionalDouble.of(valueCm), canvas.glyphs().full(), Role.DRAWING);
