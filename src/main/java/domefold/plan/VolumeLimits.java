@@ -75,7 +75,7 @@ record VolumeLimits(
             notes.add(new Note("volume-outside-table", "base width " + Figures.cm(base) + " cm is outside the volume table, "
                     + Figures.cm(start.rows().lowest()) + " to " + Figures.cm(start.rows().highest())
                     + " cm: there is no starting volume; an estimate by the cube of the width with the adjustments is "
-                    + Numbers.ml(ml) + ", and the band " + Figures.of(band.low(), 0, 0) + " to "
+                    + Figures.ml(ml) + " mL, and the band " + Figures.of(band.low(), 0, 0) + " to "
                     + Figures.of(band.high(), 0, 0) + " mL rests on it"));
             return;
         }

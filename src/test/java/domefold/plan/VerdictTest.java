@@ -150,7 +150,7 @@ class VerdictTest {
         SideLimits without = Sample.left(Sample.with(Sample.SIDE.without(Measure.SKIN_STRETCH)));
         assertTrue(without.volumeBandMl().orElseThrow().high() > with.volumeBandMl().orElseThrow().high());
         assertTrue(Sample.text(without.notes(), "volume-incomplete")
-                .contains("skin stretch (could change it by -30 to +60 mL)"));
+                .contains("skin stretch (could change it by −30 to +60 mL)"));
         assertEquals(List.of("skinStretchCm"), without.incomplete());
     }
 }
