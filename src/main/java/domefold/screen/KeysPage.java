@@ -27,6 +27,7 @@ public final class KeysPage {
             new Row("everywhere", "if …", "tries another answer beside the consult: if base width 12.8 13"),
             new Row("everywhere", "doubt", "typed: how sure verdicts and order are, and what a second reading would buy"),
             new Row("everywhere", "pairs", "typed: pairs of devices for two sides that differ"),
+            new Row("everywhere", "PgUp PgDn", "scrolls what is longer than the window; Up Down by one row"),
             new Row("everywhere", "Tab", "completes a word"),
             new Row("everywhere", "Ctrl-C", "leaves; the consult is offered again at the next start"),
             new Row("everywhere", "Ctrl-L", "draws the window again"),
