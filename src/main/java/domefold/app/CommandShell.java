@@ -24,6 +24,10 @@ public final class CommandShell {
     static int run(String[] args, Console console, Domefold root) {
         ErrorReport errors = new ErrorReport(console, asksForJson(args));
         try {
+            if (args.length == 0 && console.terminal()) {
+                // Nothing to take apart, and the start screen is up sooner without the parser's classes.
+                return root.run();
+            }
             CommandLine line = commandLine(root);
             CommandLine.ParseResult parsed = line.parseArgs(args);
             CommandLine asked = helpAsked(parsed);

@@ -5,8 +5,9 @@ import java.io.InputStream;
 import org.jline.utils.NonBlockingInputStream;
 
 /**
- * The bytes typed, for Lanterna's decoder. After an ESC byte it waits a moment for the rest of a key's sequence, which over
- * a slow link arrives in a packet of its own; Lanterna itself can wait in steps of 250 ms only.
+ * The bytes typed, for Lanterna's decoder. After an ESC byte, and until the sequence it begins has its last byte, it waits
+ * a moment for more, which over a slow link or on a busy machine arrives by itself; Lanterna itself can wait in steps of
+ * 250 ms only.
  *
  * <p>Every read is timed: JLine's untimed one holds a monitor that closing the terminal needs.
  */
@@ -17,8 +18,26 @@ final class KeyBytes extends InputStream {
     private static final int LOOK_UP_MS = 250;
 
     private final NonBlockingInputStream typed;
-    private boolean afterEscape;
+    private Place place = Place.OUTSIDE;
     private volatile boolean stopped;
+
+    /** Where in a key's sequence the last byte stood. */
+    private enum Place {
+        OUTSIDE,
+        AFTER_ESCAPE,
+        IN_SEQUENCE;
+
+        /** ESC [ and ESC O begin a sequence that ends with a byte from {@code @} to {@code ~} (ECMA-48, 5.4). */
+        Place after(int next) {
+            if (next == ESCAPE) {
+                return AFTER_ESCAPE;
+            }
+            if (this == AFTER_ESCAPE) {
+                return next == '[' || next == 'O' ? IN_SEQUENCE : OUTSIDE;
+            }
+            return this == IN_SEQUENCE && (next < '@' || next > '~') ? IN_SEQUENCE : OUTSIDE;
+        }
+    }
 
     KeyBytes(InputStream typed) {
         this.typed = (NonBlockingInputStream) typed;
@@ -35,7 +54,7 @@ final class KeyBytes extends InputStream {
 
     @Override
     public int available() throws IOException {
-        return typed.peek(afterEscape ? REST_OF_SEQUENCE_MS : AT_ONCE_MS) >= 0 ? 1 : 0;
+        return typed.peek(place != Place.OUTSIDE ? REST_OF_SEQUENCE_MS : AT_ONCE_MS) >= 0 ? 1 : 0;
     }
 
     @Override
@@ -47,7 +66,7 @@ final class KeyBytes extends InputStream {
             }
             next = typed.read((long) LOOK_UP_MS);
         }
-        afterEscape = next == ESCAPE;
+        place = place.after(next);
         return next < 0 ? -1 : next;
     }
 

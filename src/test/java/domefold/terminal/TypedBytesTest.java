@@ -22,6 +22,8 @@ class TypedBytesTest {
     @Test
     void aKeyThatArrivesInTwoPacketsIsOneKey() throws IOException {
         assertEquals(List.of(Key.of(Key.Kind.RIGHT)), keys(typed("\u001b").pause(20).then("[C")));
+        assertEquals(List.of(Key.of(Key.Kind.DOWN)), keys(typed("\u001b[").pause(15).then("B")));
+        assertEquals(List.of(Key.of(Key.Kind.F5)), keys(typed("\u001b[1").pause(15).then("5~")));
     }
 
     @Test
