@@ -24,7 +24,7 @@ public interface Faces {
      *
      * @param own a tutor's own cases instead of drawn ones; the number then counts in them
      */
-    int practise(Workbench bench, OptionalInt level, OptionalInt draw, List<PracticeCase> own) throws Exception;
+    int practise(Workbench bench, OptionalInt level, OptionalInt draw, List<PracticeCase> own, boolean line) throws Exception;
 
     /** A signed record's consult again; signing saves the next version. */
     int amend(Workbench bench, domefold.store.Stored from, String reason, boolean line) throws Exception;

@@ -66,14 +66,16 @@ final class FacesHere {
             }
 
             @Override
-            public int practise(Workbench bench, OptionalInt level, OptionalInt draw, List<PracticeCase> own) throws Exception {
-                if (lineByLine(bench, false)) {
-                    throw new WrongUsage("practice needs a terminal; --draw NUMBER --as json gives a case and its reference marking");
-                }
+            public int practise(Workbench bench, OptionalInt level, OptionalInt draw, List<PracticeCase> own, boolean line)
+                    throws Exception {
                 ConsultSaving saving = new ConsultSaving(bench);
                 ConsultDesk desk = new ConsultDesk(bench, saving.offeredCode());
+                PracticeRoom room = new PracticeRoom(bench, desk.desk());
+                if (lineByLine(bench, line)) {
+                    return PracticeLines.run(bench.console(), room.lines(level, draw, own), room);
+                }
                 try (ConsultEffects effects = new ConsultEffects(bench, desk, saving)) {
-                    return run(bench, new PracticeRoom(bench, desk.desk()).screen(level, draw, own), effects);
+                    return run(bench, room.screen(level, draw, own), effects);
                 }
             }
 

@@ -28,7 +28,7 @@ final class FacesInShell implements Faces {
     }
 
     @Override
-    public int practise(Workbench bench, OptionalInt level, OptionalInt draw, List<PracticeCase> own) {
+    public int practise(Workbench bench, OptionalInt level, OptionalInt draw, List<PracticeCase> own, boolean line) {
         throw elsewhere();
     }
 

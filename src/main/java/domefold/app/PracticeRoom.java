@@ -1,5 +1,6 @@
 package domefold.app;
 
+import domefold.line.LinePractice;
 import domefold.practice.PracticeCase;
 import domefold.screen.Desk;
 import domefold.screen.Effect;
@@ -23,6 +24,11 @@ final class PracticeRoom {
 
     PracticeScreen screen(OptionalInt level, OptionalInt number, List<PracticeCase> own) throws IOException {
         return new PracticeDesk(desk, progress.read(), own).begin(level, number);
+    }
+
+    /** The same line by line. */
+    LinePractice lines(OptionalInt level, OptionalInt number, List<PracticeCase> own) throws IOException {
+        return LinePractice.of(new PracticeDesk(desk, progress.read(), own), level, number);
     }
 
     static boolean isHere(Effect effect) {

@@ -38,6 +38,9 @@ final class PractiseCommand implements Runner {
     @Option(names = "--log", paramLabel = "FILE", description = "Writes the training log as CSV into that file, and nothing else.")
     private String log;
 
+    @Option(names = "--line", description = "Line by line instead of full screen.")
+    private boolean line;
+
     @Mixin
     private As as;
 
@@ -67,7 +70,7 @@ final class PractiseCommand implements Runner {
             throw new WrongUsage("--draw is " + draw + "; there are " + own.size() + " cases in " + cases);
         }
         if (!as.json()) {
-            return root.faces().practise(bench, number(level), number(draw), own);
+            return root.faces().practise(bench, number(level), number(draw), own, line);
         }
         if (draw == null) {
             throw new WrongUsage("--as json needs --draw, the number of the patient");

@@ -58,7 +58,7 @@ public record PracticeDesk(Desk desk, Logbook log, List<PracticeCase> own) {
         return PracticeScreen.of(this, Exercise.begin(desk.guide(), practice), why);
     }
 
-    PracticeDesk with(Logbook longer) {
+    public PracticeDesk with(Logbook longer) {
         return new PracticeDesk(desk, longer, own);
     }
 }
