@@ -19,7 +19,7 @@ class CaseSessionsTest {
     private Path home;
 
     private Consulting from(String name, int columns, int rows) throws IOException {
-        return Consulting.start(home, columns, rows, "consult " + Path.of("demo-data", name + ".json").toAbsolutePath());
+        return Consulting.start(home, columns, rows, "consult '" + Path.of("demo-data", name + ".json").toAbsolutePath() + "'");
     }
 
     /** The optional readings that the case leaves open, skipped until the devices are shown. */
