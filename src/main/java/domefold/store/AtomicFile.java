@@ -6,6 +6,7 @@ import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
@@ -86,8 +87,12 @@ public final class AtomicFile {
 
     /** A claim lives for a moment; one that is older was left by a crash. */
     private static void dropStale(Path claim) throws IOException {
-        if (Files.exists(claim) && Files.getLastModifiedTime(claim).toMillis() < System.currentTimeMillis() - STALE_MS) {
-            Files.deleteIfExists(claim);
+        try {
+            if (Files.getLastModifiedTime(claim).toMillis() < System.currentTimeMillis() - STALE_MS) {
+                Files.deleteIfExists(claim);
+            }
+        } catch (NoSuchFileException nobodyClaims) {
+            // Whoever held it a moment ago has put it down; the exclusive creation decides.
         }
     }
 

@@ -55,9 +55,13 @@ class PractiseCommandTest {
         assertEquals(Exit.WRONG_USAGE, Cli.run(home, "practise", "--cases", home.toString(), "--level", "2").exit());
         assertEquals(Exit.WORLD_FAILED, Cli.run(home, "practise", "--cases", home.resolve("nowhere").toString(), "--draw", "1",
                 "--as", "json").exit());
+    }
+
+    @Test
+    void withoutATerminalItGoesLineByLine() throws IOException {
         Cli noTerminal = Cli.run(home, "practise", "--draw", "3");
-        assertEquals(Exit.WRONG_USAGE, noTerminal.exit());
-        assertTrue(noTerminal.err().contains("needs a terminal"), noTerminal.err());
+        assertEquals(Exit.DONE, noTerminal.exit());
+        assertTrue(noTerminal.out().startsWith("PRACTICE"), noTerminal.out());
     }
 
     @Test
