@@ -30,6 +30,9 @@ public final class RecordIndex {
     /** So few changes are read anew each time rather than written down: cheaper than writing a large index. */
     private static final int FEW = 200;
 
+    private static final long UNSETTLED_MS = 100;
+    private static final long NOT_KEPT = -1;
+
     private final Path records;
     private final RecordShelf shelf;
     private final Path file;
@@ -78,7 +81,7 @@ public final class RecordIndex {
         byId.putAll(anew.headers());
         Opened opened = new Opened(RecordList.of(List.copyOf(byId.values())), anew.unreadable());
         if (foldersChanged || changed.size() > FEW) {
-            keep(opened, new IndexFile.Made(now.folderChanged(), read, List.copyOf(anew.unreadable().keySet())));
+            keep(opened, new IndexFile.Made(settled(now.folderChanged()), read, List.copyOf(anew.unreadable().keySet())));
         }
         return opened;
     }
@@ -88,7 +91,7 @@ public final class RecordIndex {
         IndexFile.Made now = state();
         Skimmed all = skim(names());
         Opened opened = new Opened(RecordList.of(List.copyOf(all.headers().values())), all.unreadable());
-        keep(opened, new IndexFile.Made(now.folderChanged(), now.audit(), List.copyOf(all.unreadable().keySet())));
+        keep(opened, new IndexFile.Made(settled(now.folderChanged()), now.audit(), List.copyOf(all.unreadable().keySet())));
         return opened;
     }
 
@@ -171,6 +174,14 @@ public final class RecordIndex {
         } catch (NoSuchFileException none) {
             return new IndexFile.Made(0, audit, List.of());
         }
+    }
+
+    /**
+     * A folder's time moves in steps of some milliseconds, so that a second change in the same step leaves it as it was. A
+     * time as young as that is not kept; the names are then listed once more at the next opening.
+     */
+    private static long settled(long folderChanged) {
+        return System.currentTimeMillis() - folderChanged < UNSETTLED_MS ? NOT_KEPT : folderChanged;
     }
 
     private static boolean shrank(Map<String, Long> before, Map<String, Long> now) {
