@@ -34,7 +34,18 @@ final class Extras implements CandidateExtras {
     private final Map<Kind, Optional<Candidate.FollowUp>> followUps = new HashMap<>();
 
     /** Devices of one fill, surface and outline share a schedule and cohorts. */
-    private record Kind(Fill fill, Surface surface, boolean round) {}
+    private record Kind(Fill fill, Surface surface, boolean round) {
+        // Written out: those the compiler leaves to run time cost the first plan more than all its look-ups.
+        @Override
+        public boolean equals(Object other) {
+            return other instanceof Kind kind && kind.fill == fill && kind.surface == surface && kind.round == round;
+        }
+
+        @Override
+        public int hashCode() {
+            return (fill.hashCode() * 31 + surface.hashCode()) * 2 + (round ? 1 : 0);
+        }
+    }
 
     Extras(Evidence evidence, Insertion.Fits fits) {
         this.evidence = evidence;

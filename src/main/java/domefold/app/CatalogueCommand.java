@@ -10,7 +10,7 @@ import domefold.store.AnswerJson;
 import domefold.store.CatalogueFile;
 import java.util.LinkedHashMap;
 import java.util.Map;
-import picocli.CommandLine;
+import java.util.function.Function;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -19,6 +19,8 @@ import picocli.CommandLine.Parameters;
 @Command(name = "catalogue", description = {"What devices are known; what is wrong with a device list, line by line.", ""},
         footer = {"", "Example: domefold catalogue check our-devices.csv"})
 final class CatalogueCommand implements Runner {
+    static final Map<String, Function<Domefold, Object>> BELOW = below();
+
     private final Domefold root;
 
     @Mixin
@@ -28,8 +30,11 @@ final class CatalogueCommand implements Runner {
         this.root = root;
     }
 
-    CommandLine line() {
-        return new CommandLine(this).addSubcommand(new ListCommand(root)).addSubcommand(new CheckCommand(root));
+    private static Map<String, Function<Domefold, Object>> below() {
+        Map<String, Function<Domefold, Object>> below = new LinkedHashMap<>();
+        below.put("list", ListCommand::new);
+        below.put("check", CheckCommand::new);
+        return below;
     }
 
     @Override

@@ -7,8 +7,6 @@ import picocli.CommandLine;
 
 /** Takes the arguments apart, runs the command and turns whatever it threw into a sentence and an exit code. */
 public final class CommandShell {
-    private static final int COLUMNS = 80;
-
     private CommandShell() {}
 
     /** Runs one command line and returns its exit code; throws nothing. */
@@ -28,8 +26,7 @@ public final class CommandShell {
                 // Nothing to take apart, and the start screen is up sooner without the parser's classes.
                 return root.run();
             }
-            CommandLine line = commandLine(root);
-            CommandLine.ParseResult parsed = line.parseArgs(args);
+            CommandLine.ParseResult parsed = parsed(root, args);
             CommandLine asked = helpAsked(parsed);
             if (asked != null) {
                 console.text(asked.getUsageMessage(CommandLine.Help.Ansi.OFF));
@@ -49,27 +46,13 @@ public final class CommandShell {
         }
     }
 
-    static CommandLine commandLine(Console console, Faces faces) {
-        return commandLine(new Domefold(console, faces));
-    }
-
-    static CommandLine commandLine(Domefold root) {
-        CommandLine line = new CommandLine(root)
-                .addSubcommand(new ConsultCommand(root))
-                .addSubcommand(new PlanCommand(root))
-                .addSubcommand(new PractiseCommand(root))
-                .addSubcommand(new RecordsCommand(root).line())
-                .addSubcommand(new CatalogueCommand(root).line())
-                .addSubcommand(new EvidenceCommand(root))
-                .addSubcommand(new ShapeCommand(root))
-                .addSubcommand(new ScheduleCommand(root))
-                .addSubcommand(new SurvivalCommand(root))
-                .addSubcommand(new CompletionCommand(root));
-        line.setUsageHelpWidth(COLUMNS);
-        line.setUsageHelpAutoWidth(false);
-        line.setExpandAtFiles(false);
-        line.setOverwrittenOptionsAllowed(false);
-        return line;
+    /** By the branch that is named, and where that does not fit by the whole tree, whose suggestions know every command. */
+    private static CommandLine.ParseResult parsed(Domefold root, String... args) {
+        try {
+            return Commands.branch(root, args).parseArgs(args);
+        } catch (CommandLine.ParameterException wrong) {
+            return Commands.whole(root).parseArgs(args);
+        }
     }
 
     private static Runner command(CommandLine.ParseResult parsed) {

@@ -36,7 +36,7 @@ public record Console(OutputStream out, OutputStream err, Map<String, String> en
     static Console ofProcess() {
         return new Console(new java.io.FileOutputStream(java.io.FileDescriptor.out),
                 new java.io.FileOutputStream(java.io.FileDescriptor.err), System.getenv(), Path.of(""),
-                Clock.systemDefaultZone(), TerminalCheck.isThere(), encodingOf(System.getProperty("native.encoding")),
+                new LateClock(), TerminalCheck.isThere(), encodingOf(System.getProperty("native.encoding")),
                 new java.io.FileInputStream(java.io.FileDescriptor.in));
     }
 

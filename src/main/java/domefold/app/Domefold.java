@@ -96,7 +96,7 @@ final class Domefold implements Runner {
             return CatalogueFile.read(console.path(file), evidence.constants());
         }
         return settings.catalogue().isPresent() ? CatalogueFile.read(settings.catalogue().get(), evidence.constants())
-                : CatalogueFile.invented(evidence.constants());
+                : CatalogueFile.shipped(evidence);
     }
 
     /** Everything a plan needs, with that device list, the one of the settings or the one that ships. */

@@ -44,7 +44,7 @@ final class PlanCommand implements Runner {
             root.console().say("saved as a draft: " + saved.file());
         }
         if (as.json()) {
-            root.console().json(PlanJson.write(plan, ProgramVersion.text()));
+            root.console().bytes(PlanJson.bytes(plan, ProgramVersion.text()));
         } else {
             root.console().text(PlanText.of(plan, bench.catalogue(), ProgramVersion.text()));
         }

@@ -10,7 +10,10 @@ import domefold.report.RecordsText;
 import domefold.store.AnswerJson;
 import domefold.store.Verification;
 import java.time.YearMonth;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -19,6 +22,8 @@ import picocli.CommandLine.Parameters;
 @Command(name = "records", description = {"The coordinator's shell, or one command of it.", ""},
         footer = {"", "Example: domefold records find 2026-03"})
 final class RecordsCommand implements Runner {
+    static final Map<String, Function<Domefold, Object>> BELOW = below();
+
     private final Domefold root;
 
     @CommandLine.Spec
@@ -28,12 +33,20 @@ final class RecordsCommand implements Runner {
         this.root = root;
     }
 
-    CommandLine line() {
-        return new CommandLine(this).addSubcommand(new Find(root)).addSubcommand(new ShowCommand(root))
-                .addSubcommand(new ExportCommand(root)).addSubcommand(new Due(root)).addSubcommand(new OrderCommand(root))
-                .addSubcommand(new Verify(root)).addSubcommand(new AmendCommand(root)).addSubcommand(new MarkCommand(root))
-                .addSubcommand(new ImplantedCommand(root)).addSubcommand(new BackupCommand(root))
-                .addSubcommand(new RestoreCommand(root));
+    private static Map<String, Function<Domefold, Object>> below() {
+        Map<String, Function<Domefold, Object>> below = new LinkedHashMap<>();
+        below.put("find", Find::new);
+        below.put("show", ShowCommand::new);
+        below.put("export", ExportCommand::new);
+        below.put("due", Due::new);
+        below.put("order", OrderCommand::new);
+        below.put("verify", Verify::new);
+        below.put("amend", AmendCommand::new);
+        below.put("mark", MarkCommand::new);
+        below.put("implanted", ImplantedCommand::new);
+        below.put("backup", BackupCommand::new);
+        below.put("restore", RestoreCommand::new);
+        return below;
     }
 
     @Override

@@ -29,8 +29,8 @@ final class ShellWords implements Completer {
     ShellWords(Homes homes) {
         this.homes = homes;
         ByteArrayOutputStream nowhere = new ByteArrayOutputStream();
-        this.records = CommandShell.commandLine(new Console(nowhere, nowhere, Map.of(), Path.of(""), Clock.systemUTC(), false,
-                StandardCharsets.UTF_8), FacesHere.of()).getSubcommands().get("records");
+        this.records = Commands.branch(new Domefold(new Console(nowhere, nowhere, Map.of(), Path.of(""), Clock.systemUTC(), false,
+                StandardCharsets.UTF_8), FacesHere.of()), "records").getSubcommands().get("records");
     }
 
     boolean isCommand(String word) {

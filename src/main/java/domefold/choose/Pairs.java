@@ -36,7 +36,18 @@ import java.util.OptionalDouble;
 public final class Pairs {
     private Pairs() {}
 
-    private record Kind(Fill fill, Surface surface) {}
+    private record Kind(Fill fill, Surface surface) {
+        // Written out: those the compiler leaves to run time cost the first plan more than all its look-ups.
+        @Override
+        public boolean equals(Object other) {
+            return other instanceof Kind kind && kind.fill == fill && kind.surface == surface;
+        }
+
+        @Override
+        public int hashCode() {
+            return fill.hashCode() * 31 + surface.hashCode();
+        }
+    }
 
     /** The pairs of a plan. */
     public static List<DevicePair> of(Plan plan, Constants constants) {

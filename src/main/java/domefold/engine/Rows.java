@@ -5,8 +5,6 @@ import domefold.evidence.Constants;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 /**
  * A published table of one number against another, held as constants whose ids end in the argument, for example
@@ -25,13 +23,12 @@ public final class Rows {
 
     /** The rows whose id is the stem, a hyphen and a number. */
     public static Rows of(String stem, Constants constants) {
-        Pattern pattern = Pattern.compile(Pattern.quote(stem) + "-(\\d+(?:\\.\\d+)?)");
+        String before = stem + "-";
         record Pair(double argument, Constant rule) {}
         List<Pair> pairs = new ArrayList<>();
         for (Constant constant : constants.all()) {
-            Matcher id = pattern.matcher(constant.id());
-            if (id.matches() && Constants.usable(constant)) {
-                pairs.add(new Pair(Double.parseDouble(id.group(1)), constant));
+            if (constant.id().startsWith(before) && isNumber(constant.id(), before.length()) && Constants.usable(constant)) {
+                pairs.add(new Pair(Double.parseDouble(constant.id().substring(before.length())), constant));
             }
         }
         if (pairs.size() < 2) {
@@ -41,6 +38,24 @@ public final class Rows {
         return new Rows(pairs.stream().mapToDouble(Pair::argument).toArray(),
                 pairs.stream().mapToDouble(pair -> pair.rule().value()).toArray(),
                 pairs.stream().map(Pair::rule).toList());
+    }
+
+    /** Digits, and perhaps a point and more digits, from there to the end. */
+    private static boolean isNumber(String id, int from) {
+        int digits = 0;
+        boolean point = false;
+        for (int i = from; i < id.length(); i++) {
+            char c = id.charAt(i);
+            if (c >= '0' && c <= '9') {
+                digits++;
+            } else if (c == '.' && !point && digits > 0) {
+                point = true;
+                digits = 0;
+            } else {
+                return false;
+            }
+        }
+        return digits > 0;
     }
 
     public double lowest() {

@@ -1,5 +1,7 @@
 package domefold.outcome;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.Locale;
 
 /**
@@ -79,12 +81,16 @@ public final class Numbers {
         return positive ? "+" + plain : plain;
     }
 
-    /** A number with that many decimals, a true minus, no negative zero; {@link #NONE} for what is no number. */
+    /**
+     * A number with that many decimals, halves away from zero, a true minus, no negative zero; {@link #NONE} for what is no
+     * number. The same digits as {@code %.nf}, without taking a format apart for each.
+     */
     public static String plain(double value, int decimals) {
         if (Double.isNaN(value) || Double.isInfinite(value)) {
             return NONE;
         }
-        String digits = String.format(Locale.ROOT, "%." + Math.max(0, decimals) + "f", Math.abs(value));
+        String digits = new BigDecimal(Double.toString(Math.abs(value))).setScale(Math.max(0, decimals), RoundingMode.HALF_UP)
+                .toPlainString();
         return (value < 0 && !isZero(digits) ? MINUS : "") + digits;
     }
 
@@ -104,6 +110,11 @@ public final class Numbers {
     }
 
     private static boolean isZero(String digits) {
-        return digits.chars().noneMatch(c -> c >= '1' && c <= '9');
+        for (int i = 0; i < digits.length(); i++) {
+            if (digits.charAt(i) >= '1' && digits.charAt(i) <= '9') {
+                return false;
+            }
+        }
+        return true;
     }
 }

@@ -28,6 +28,11 @@ import java.util.Set;
 public final class Planner {
     private Planner() {}
 
+    /** Makes the usual draws, for a caller who has a thread to spare before the first plan. */
+    public static void prepare() {
+        errors(PlanOptions.DEFAULT);
+    }
+
     /** The plan without what other rooms add. */
     public static Plan plan(Case of, Catalogue catalogue, Evidence evidence, PlanOptions options) {
         return plan(of, catalogue, evidence, options, CandidateExtras.NONE);

@@ -9,6 +9,7 @@ import domefold.device.CatalogueCheck;
 import domefold.device.CatalogueFinding;
 import domefold.device.CatalogueSheet;
 import domefold.evidence.Constants;
+import domefold.evidence.Evidence;
 import domefold.outcome.Refusal;
 import java.io.IOException;
 import java.io.InputStream;
@@ -30,7 +31,17 @@ public final class CatalogueFile {
 
     /** The list that ships, invented by {@link domefold.device.Ladder}. */
     public static Catalogue invented() {
-        return invented(EvidenceFiles.shipped().constants());
+        return Once.INVENTED;
+    }
+
+    /** Read once, when it is first asked for; whoever else asks meanwhile waits for it. */
+    private static final class Once {
+        static final Catalogue INVENTED = invented(EvidenceFiles.shipped().constants());
+    }
+
+    /** The list that ships, held against these constants. */
+    public static Catalogue shipped(Evidence evidence) {
+        return evidence.constants() == EvidenceFiles.shipped().constants() ? Once.INVENTED : invented(evidence.constants());
     }
 
     /** The list that ships. */

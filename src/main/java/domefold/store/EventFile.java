@@ -2,7 +2,6 @@ package domefold.store;
 
 import domefold.record.RecordEvent;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 
 /** Event files, {@code domefold-event/1}: one event, one file, never changed. */
@@ -29,6 +28,6 @@ public final class EventFile {
         out.object(() -> out.text("format", FORMAT).text("id", event.id()).number("version", event.version())
                 .text("kind", event.kind().key()).text("day", event.day().toString()).text("note", event.note())
                 .text("by", event.by()).text("at", event.at().toString()).raw("detail", event.detailJson()));
-        return out.text().getBytes(StandardCharsets.UTF_8);
+        return out.bytes();
     }
 }

@@ -1,14 +1,17 @@
 package domefold.store;
 
+import com.fasterxml.jackson.core.JsonEncoding;
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.json.JsonWriteFeature;
 import com.fasterxml.jackson.core.util.DefaultIndenter;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import com.fasterxml.jackson.core.util.Separators;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.math.BigDecimal;
+import java.nio.charset.StandardCharsets;
 import java.util.Collection;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -16,10 +19,12 @@ import java.util.function.Consumer;
 
 /** JSON being written, indented, with numbers in full double precision. An absent value is written as nothing. */
 final class JsonOut {
-    private static final JsonFactory FACTORY = new JsonFactory();
+    private static final JsonFactory FACTORY = JsonFactory.builder().enable(JsonWriteFeature.COMBINE_UNICODE_SURROGATES_IN_UTF8)
+            .build();
+    private static final int FIRST_BYTES = 1 << 12;
     private static final double LARGEST_EXACT_WHOLE = 1e15;
 
-    private final StringWriter buffer = new StringWriter();
+    private final ByteArrayOutputStream buffer = new ByteArrayOutputStream(FIRST_BYTES);
     private final JsonGenerator out;
 
     /** Indented, for files and answers that people open too. */
@@ -30,9 +35,9 @@ final class JsonOut {
     /** @param indented false for one line */
     JsonOut(boolean indented) {
         try {
-            out = FACTORY.createGenerator(buffer);
-        } catch (IOException impossible) {
-            throw new UncheckedIOException(impossible);
+            out = FACTORY.createGenerator(buffer, JsonEncoding.UTF8);
+        } catch (IOException failure) {
+            throw impossible(failure);
         }
         if (indented) {
             Separators narrow = Separators.createDefaultInstance().withRootSeparator("")
@@ -44,34 +49,55 @@ final class JsonOut {
         }
     }
 
+    /** What was written, ending in a line break, in UTF-8. */
+    byte[] bytes() {
+        close();
+        return buffer.toByteArray();
+    }
+
     /** What was written, ending in a line break. */
     String text() {
-        run(out::close);
-        return buffer + "\n";
+        close();
+        return buffer.toString(StandardCharsets.UTF_8);
+    }
+
+    private void close() {
+        try {
+            out.writeRaw('\n');
+            out.close();
+        } catch (IOException failure) {
+            throw impossible(failure);
+        }
     }
 
     JsonOut object(Runnable fields) {
-        run(out::writeStartObject);
-        fields.run();
-        run(out::writeEndObject);
-        return this;
+        try {
+            out.writeStartObject();
+            fields.run();
+            out.writeEndObject();
+            return this;
+        } catch (IOException failure) {
+            throw impossible(failure);
+        }
     }
 
     JsonOut object(String name, Runnable fields) {
-        run(() -> out.writeFieldName(name));
-        return object(fields);
+        return name(name).object(fields);
     }
 
     <T> JsonOut list(String name, Collection<T> items, Consumer<T> writer) {
-        run(() -> out.writeFieldName(name));
-        return list(items, writer);
+        return name(name).list(items, writer);
     }
 
     <T> JsonOut list(Collection<T> items, Consumer<T> writer) {
-        run(out::writeStartArray);
-        items.forEach(writer);
-        run(out::writeEndArray);
-        return this;
+        try {
+            out.writeStartArray();
+            items.forEach(writer);
+            out.writeEndArray();
+            return this;
+        } catch (IOException failure) {
+            throw impossible(failure);
+        }
     }
 
     <T> JsonOut objects(String name, Collection<T> items, Consumer<T> writer) {
@@ -79,11 +105,19 @@ final class JsonOut {
     }
 
     JsonOut texts(String name, Collection<String> items) {
-        return list(name, items, item -> run(() -> out.writeString(item)));
+        return list(name, items, this::text);
+    }
+
+    private void text(String value) {
+        try {
+            out.writeString(encodable(value));
+        } catch (IOException failure) {
+            throw impossible(failure);
+        }
     }
 
     JsonOut text(String name, String value) {
-        run(() -> out.writeStringField(name, value));
+        name(name).text(value);
         return this;
     }
 
@@ -93,18 +127,25 @@ final class JsonOut {
     }
 
     JsonOut bool(String name, boolean value) {
-        run(() -> out.writeBooleanField(name, value));
-        return this;
+        try {
+            out.writeBooleanField(name, value);
+            return this;
+        } catch (IOException failure) {
+            throw impossible(failure);
+        }
     }
 
     JsonOut number(String name, double value) {
-        run(() -> out.writeFieldName(name));
-        return number(value);
+        return name(name).number(value);
     }
 
     JsonOut number(double value) {
-        run(() -> out.writeNumber(digits(value)));
-        return this;
+        try {
+            out.writeNumber(digits(value));
+            return this;
+        } catch (IOException failure) {
+            throw impossible(failure);
+        }
     }
 
     JsonOut number(String name, OptionalDouble value) {
@@ -122,15 +163,41 @@ final class JsonOut {
     }
 
     JsonOut nothing(String name) {
-        run(() -> out.writeNullField(name));
-        return this;
+        try {
+            out.writeNullField(name);
+            return this;
+        } catch (IOException failure) {
+            throw impossible(failure);
+        }
     }
 
     /** JSON that is text already: a number as typed, or a whole object. */
     JsonOut raw(String name, String json) {
-        run(() -> out.writeFieldName(name));
-        run(() -> out.writeRawValue(json));
-        return this;
+        try {
+            name(name).out.writeRawValue(json);
+            return this;
+        } catch (IOException failure) {
+            throw impossible(failure);
+        }
+    }
+
+    private JsonOut name(String name) {
+        try {
+            out.writeFieldName(name);
+            return this;
+        } catch (IOException failure) {
+            throw impossible(failure);
+        }
+    }
+
+    /** Half a character, which UTF-8 has no bytes for, becomes a question mark, as the JDK has it. */
+    private static String encodable(String value) {
+        for (int i = 0; i < value.length(); i++) {
+            if (Character.isSurrogate(value.charAt(i))) {
+                return new String(value.getBytes(StandardCharsets.UTF_8), StandardCharsets.UTF_8);
+            }
+        }
+        return value;
     }
 
     /** The shortest decimal that reads back as the same double; whole numbers without a point. */
@@ -144,15 +211,8 @@ final class JsonOut {
         return new BigDecimal(Double.toString(value)).toString();
     }
 
-    private static void run(Step step) {
-        try {
-            step.take();
-        } catch (IOException impossible) {
-            throw new UncheckedIOException(impossible);
-        }
-    }
-
-    private interface Step {
-        void take() throws IOException;
+    /** It is written to memory. */
+    private static UncheckedIOException impossible(IOException failure) {
+        return new UncheckedIOException(failure);
     }
 }

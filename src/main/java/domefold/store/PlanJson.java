@@ -28,9 +28,18 @@ public final class PlanJson {
      * @param engine version of this program
      */
     public static String write(Plan plan, String engine) {
+        return written(plan, engine).text();
+    }
+
+    /** The same in UTF-8. */
+    public static byte[] bytes(Plan plan, String engine) {
+        return written(plan, engine).bytes();
+    }
+
+    private static JsonOut written(Plan plan, String engine) {
         PlanJson writer = new PlanJson();
         writer.plan(plan, engine);
-        return writer.out.text();
+        return writer.out;
     }
 
     private void plan(Plan plan, String engine) {

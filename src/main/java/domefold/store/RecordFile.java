@@ -3,7 +3,6 @@ package domefold.store;
 import domefold.outcome.Refusal;
 import domefold.record.ConsultRecord;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -69,6 +68,6 @@ public final class RecordFile {
     public static byte[] bytes(ConsultRecord record) {
         JsonOut out = new JsonOut();
         RecordWriter.write(out, record);
-        return out.text().getBytes(StandardCharsets.UTF_8);
+        return out.bytes();
     }
 }

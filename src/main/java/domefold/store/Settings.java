@@ -41,6 +41,9 @@ public record Settings(
 
     /** The evidence with the surgeon's constants in their place; the shipped ones stay inside, and hers are marked. */
     public Evidence applied(Evidence shipped) {
+        if (overrides.isEmpty()) {
+            return shipped;
+        }
         Constants constants = shipped.constants();
         for (Map.Entry<String, Constant.Override> change : overrides.entrySet()) {
             constants = constants.with(change.getKey(), change.getValue());

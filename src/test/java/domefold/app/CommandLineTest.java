@@ -30,8 +30,8 @@ class CommandLineTest {
     }
 
     static Stream<CommandLine> commands() {
-        CommandLine root = CommandShell.commandLine(Cli.console(Path.of("unused"), new ByteArrayOutputStream(),
-                new ByteArrayOutputStream(), StandardCharsets.UTF_8), FacesHere.of());
+        CommandLine root = Commands.whole(new Domefold(Cli.console(Path.of("unused"), new ByteArrayOutputStream(),
+                new ByteArrayOutputStream(), StandardCharsets.UTF_8), FacesHere.of()));
         return below(root);
     }
 

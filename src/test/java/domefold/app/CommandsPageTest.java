@@ -14,7 +14,7 @@ class CommandsPageTest {
     @Test
     void thePageIsTheHelpOfEveryCommand() throws IOException {
         StringBuilder page = new StringBuilder("# Commands\n\nWritten from the program's own help.\n");
-        write(CommandShell.commandLine(Console.ofProcess(), FacesHere.of()), page);
+        write(Commands.whole(new Domefold(Console.ofProcess(), FacesHere.of())), page);
         Path file = Path.of("docs/commands.md");
         if (Boolean.getBoolean("approved.update")) {
             Files.writeString(file, page.toString());

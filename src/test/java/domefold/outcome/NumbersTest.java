@@ -3,6 +3,7 @@ package domefold.outcome;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.Locale;
+import java.util.Random;
 import org.junit.jupiter.api.Test;
 
 class NumbersTest {
@@ -61,6 +62,19 @@ class NumbersTest {
             assertEquals("12 000", Numbers.count(12_000));
         } finally {
             Locale.setDefault(before);
+        }
+    }
+
+    /** The digits of the JDK's own format, over numbers of every size a plan prints and halves at every place. */
+    @Test
+    void theDigitsAreThoseOfTheFormat() {
+        Random random = new Random(20261125);
+        for (int i = 0; i < 100_000; i++) {
+            double value = random.nextInt(4) == 0 ? random.nextInt(20_000) / 2000.0
+                    : (random.nextDouble() - 0.5) * Math.pow(10, random.nextInt(9) - 3);
+            int decimals = random.nextInt(5);
+            String expected = String.format(Locale.ROOT, "%." + decimals + "f", Math.abs(value));
+            assertEquals(expected, Numbers.plain(value, decimals).replace("\u2212", ""), () -> value + " to " + decimals);
         }
     }
 }
