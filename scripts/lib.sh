@@ -4,8 +4,8 @@ root=$(cd "$(dirname "${BASH_SOURCE[0]}")/.." && pwd -P)
 jar=$root/target/domefold.jar
 archive=$root/target/domefold.jsa
 stamp=$root/target/built
-java_flags=(-XX:TieredStopAtLevel=1 -XX:+UseSerialGC "-XX:SharedArchiveFile=$archive" -Xshare:auto
-    -Xlog:disable -Xlog:all=error:stderr)
+java_flags=(-XX:TieredStopAtLevel=1 -XX:+UseSerialGC -XX:-UsePerfData "-XX:SharedArchiveFile=$archive" -Xshare:auto
+    "-Dlibrary.jline.path=$root/target/native" -Xlog:disable -Xlog:all=error:stderr)
 
 say() { printf '%s\n' "$*" >&2; }
 
@@ -73,10 +73,26 @@ build() {
     printf '%s\n' "$bin" >"$stamp.new"
     JAVA_HOME=$(dirname "$bin") mvn -B -f "$root/pom.xml" "$@" || return 1
     mv "$stamp.new" "$stamp"
-    rm -f "$archive"
-    # A class archive makes every start faster; without it everything works all the same.
-    DOMEFOLD_HOME=$root/target/no-home "$bin/java" -XX:TieredStopAtLevel=1 -XX:+UseSerialGC -XX:ArchiveClassesAtExit="$archive" -Xlog:disable \
-        -cp "$jar" domefold.app.ClassArchive plan "$root/demo-data/ordinary.json" --as json >/dev/null 2>&1 </dev/null || true
+    archive_classes "$bin/java" "$jar" "$root/demo-data/ordinary.json" "$archive" "$root/target/native"
+}
+
+# archive_classes JAVA JAR CASE ARCHIVE NATIVE: the classes of ordinary starts, ready to be mapped into memory. A whole archive and not
+# one on top of the JDK's, because only that takes classes as old as those of two of our libraries. The start screen is part of
+# the rehearsal where there is a program that can lend a terminal. Without the archive everything works, only later.
+archive_classes() {
+    local list=$4.list home=$4.home rehearsal
+    rm -rf "$4" "$list" "$home" "$5"
+    rehearsal=(env "DOMEFOLD_HOME=$home" TERM=xterm-256color LC_ALL=C.UTF-8 "$1" -Xshare:off -XX:TieredStopAtLevel=1
+        "-XX:DumpLoadedClassList=$list" "-Dlibrary.jline.path=$5" -Xlog:disable
+        -cp "$2" domefold.app.ClassArchive "$3" "$5")
+    if script -qec true /dev/null >/dev/null 2>&1 </dev/null; then
+        SHELL=/bin/sh script -qec "$(printf '%q ' "${rehearsal[@]}")" /dev/null >/dev/null 2>&1 </dev/null || true
+    else
+        "${rehearsal[@]}" >/dev/null 2>&1 </dev/null || true
+    fi
+    "$1" -XX:TieredStopAtLevel=1 -XX:+UseSerialGC -Xshare:dump "-XX:SharedClassListFile=$list" "-XX:SharedArchiveFile=$4" \
+        -Xlog:disable -cp "$2" >/dev/null 2>&1 </dev/null || rm -f "$4"
+    rm -rf "$list" "$home"
 }
 
 # Builds only when needed, quietly unless it fails; two at once wait for each other.

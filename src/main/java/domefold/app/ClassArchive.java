@@ -1,30 +1,76 @@
 package domefold.app;
 
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.jar.JarFile;
+import org.jline.nativ.OSInfo;
 
 /**
- * Loads what a start needs, so that the JVM can archive it when this ends: every class of this program and of the terminal
- * libraries, then one plan for what the JDK brings. Run once when the program is built; see {@code scripts/lib.sh}.
+ * Does in one process what a day's starts do, so that the JVM can list the classes they use: the plan of a case, a consult
+ * line by line, a search among records, and on a terminal the start screen. Every other class of this program is loaded too.
+ * Run once when the program is built; see {@code scripts/lib.sh}.
  */
 final class ClassArchive {
-    private static final List<String> LIBRARIES = List.of("domefold", "lanterna", "jline", "picocli", "fastcsv");
+    private static final int LOOK_MS = 2000;
+    private static final int LONGEST_MS = 60_000;
 
     private ClassArchive() {}
 
-    /** @param args the command line of an ordinary run */
+    /** @param args a case file, and the folder for what the system's own calls are made through */
     public static void main(String[] args) throws IOException {
-        int loaded = 0;
-        for (Path jar : jars(LIBRARIES)) {
-            for (String name : classes(jar)) {
-                loaded += load(name) ? 1 : 0;
+        endAfter(LONGEST_MS);
+        terminalCalls(Path.of(args[1]));
+        Console here = Console.ofProcess();
+        Console nowhere = new Console(OutputStream.nullOutputStream(), OutputStream.nullOutputStream(), here.environment(),
+                here.folder(), here.clock(), false, StandardCharsets.UTF_8,
+                new ByteArrayInputStream("summary\nleave\n".getBytes(StandardCharsets.UTF_8)));
+        HeadStart.begin("plan");
+        CommandShell.run(new String[] {"plan", args[0], "--as", "json"}, nowhere);
+        CommandShell.run(new String[] {"plan", args[0]}, nowhere);
+        CommandShell.run(new String[] {"consult", args[0], "--line"}, nowhere);
+        CommandShell.run(new String[] {"records", "find"}, nowhere);
+        for (String name : classes(jars(List.of()).get(0))) {
+            load(name);
+        }
+        if (here.terminal()) {
+            endAfter(LOOK_MS);
+            CommandShell.run(new String[0], here);
+        }
+        System.exit(Exit.DONE);
+    }
+
+    /** Takes the terminal library's native half out of its jar, which it would do at each start. */
+    private static void terminalCalls(Path folder) throws IOException {
+        String place = OSInfo.getNativeLibFolderPathForCurrentOS() + "/" + System.mapLibraryName("jlinenative");
+        try (InputStream in = OSInfo.class.getResourceAsStream("/org/jline/nativ/" + place)) {
+            if (in != null) {
+                Path file = folder.resolve(place);
+                Files.createDirectories(file.getParent());
+                Files.copy(in, file, StandardCopyOption.REPLACE_EXISTING);
             }
         }
-        System.err.println(loaded + " classes loaded");
-        System.exit(CommandShell.run(args, Console.ofProcess()));
+    }
+
+    /** Nobody sits at the terminal of a build, so nobody can leave the start screen. */
+    private static void endAfter(int milliseconds) {
+        Thread ending = new Thread(() -> {
+            try {
+                Thread.sleep(milliseconds);
+            } catch (InterruptedException sooner) {
+                Thread.currentThread().interrupt();
+            }
+            System.exit(Exit.DONE);
+        }, "end of the rehearsal");
+        ending.setDaemon(true);
+        ending.start();
     }
 
     /** The program's own jar and those of its libraries whose file name holds one of these words. */
@@ -43,19 +89,16 @@ final class ClassArchive {
 
     private static List<String> classes(Path jar) throws IOException {
         try (JarFile file = new JarFile(jar.toFile())) {
-            return file.stream().map(entry -> entry.getName())
-                    .filter(name -> name.endsWith(".class") && !name.startsWith("META-INF") && !name.contains("module-info"))
-                    .filter(name -> !name.contains("/gui2/") && !name.contains("/swing/"))
+            return file.stream().map(entry -> entry.getName()).filter(name -> name.endsWith(".class"))
                     .map(name -> name.substring(0, name.length() - ".class".length()).replace('/', '.')).toList();
         }
     }
 
-    private static boolean load(String name) {
+    private static void load(String name) {
         try {
             Class.forName(name, false, ClassArchive.class.getClassLoader());
-            return true;
         } catch (LinkageError | ClassNotFoundException needsWhatIsNotHere) {
-            return false;
+            // A class that cannot be loaded here is not archived; the program does not miss it.
         }
     }
 }

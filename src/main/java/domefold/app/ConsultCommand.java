@@ -25,6 +25,6 @@ final class ConsultCommand implements Runner {
     @Override
     public int run() throws Exception {
         Optional<Path> from = Optional.ofNullable(file).map(root.console()::path);
-        return root.faces().consult(root.bench(null), from, line);
+        return root.faces().consult(root.console(), () -> root.bench(null), from, line);
     }
 }

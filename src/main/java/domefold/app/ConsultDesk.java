@@ -10,23 +10,18 @@ import domefold.patient.Case;
 import domefold.record.ConsultRecord;
 import domefold.record.TypedAnswer;
 import domefold.screen.Desk;
+import domefold.screen.ListLine;
 import domefold.screen.StartScreen;
 import domefold.store.Journal;
-import domefold.store.Journals;
 import java.io.IOException;
 import java.time.LocalDate;
-import java.time.format.DateTimeFormatter;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
 /** Lays out a consult: the desk, the interview at its beginning or where it was left, the list of unfinished ones. */
 final class ConsultDesk {
-    private static final DateTimeFormatter MOMENT = DateTimeFormatter.ofPattern("d MMM yyyy HH:mm", Locale.ENGLISH);
-
     private final Workbench bench;
     private final Guide guide;
 
@@ -92,28 +87,11 @@ final class ConsultDesk {
 
     /** The start screen with what was left unfinished. */
     StartScreen start() throws IOException {
-        return StartScreen.of(desk(), left());
+        return StartScreen.of(ListLine.of(bench.catalogue()), left());
     }
 
     /** What was left unfinished and is not open elsewhere, the latest first. */
     List<StartScreen.Left> left() throws IOException {
-        List<StartScreen.Left> left = new ArrayList<>();
-        for (Journal.Unfinished one : Journals.unfinished(bench.homes().journals())) {
-            if (!one.inUse() && !one.start().practice() && !one.entries().isEmpty()) {
-                left.add(new StartScreen.Left(one.id(), code(one), one.entries().size(),
-                        MOMENT.format(one.lastAt().atZone(bench.console().clock().getZone()))));
-            }
-        }
-        return left;
-    }
-
-    private static String code(Journal.Unfinished left) {
-        String code = left.start().start().map(Case::code).orElse("");
-        for (Journal.Entry entry : left.entries()) {
-            if (entry.question().equals("case")) {
-                code = entry.text();
-            }
-        }
-        return code;
+        return LeftConsults.of(bench.homes(), bench.console().clock());
     }
 }

@@ -58,7 +58,7 @@ final class Domefold implements Runner {
             console.text(spec.commandLine().getUsageMessage(picocli.CommandLine.Help.Ansi.OFF));
             throw new WrongUsage("the start screen needs a terminal; name a command");
         }
-        return faces.start(bench(null));
+        return faces.start(console, homes(), () -> bench(null));
     }
 
     Console console() {

@@ -1,23 +1,30 @@
 package domefold.app;
 
 import domefold.practice.PracticeCase;
+import domefold.store.Homes;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.concurrent.Callable;
 
 /** The faces that need a terminal: full screen and line by line. Each returns the exit code. */
 public interface Faces {
-    /** The start screen. */
-    int start(Workbench bench) throws Exception;
+    /**
+     * The start screen.
+     *
+     * @param bench lays out the workbench; asked for as late as can be, because that takes as long as opening a terminal
+     */
+    int start(Console console, Homes homes, Callable<Workbench> bench) throws Exception;
 
     /**
      * A consult.
      *
+     * @param bench as for the start screen
      * @param file the case to start from
      * @param line line by line instead of full screen
      */
-    int consult(Workbench bench, Optional<Path> file, boolean line) throws Exception;
+    int consult(Console console, Callable<Workbench> bench, Optional<Path> file, boolean line) throws Exception;
 
     /**
      * A practice case; the same number always draws the same patient.

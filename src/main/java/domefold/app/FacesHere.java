@@ -4,18 +4,24 @@ import domefold.line.LineConsult;
 import domefold.patient.Case;
 import domefold.practice.PracticeCase;
 import domefold.screen.ConsultScreen;
+import domefold.screen.ListLine;
 import domefold.screen.Screen;
 import domefold.screen.StartScreen;
+import domefold.store.Homes;
 import domefold.store.Stored;
+import domefold.terminal.Effects;
 import domefold.terminal.FullScreen;
 import domefold.terminal.NoTerminal;
+import domefold.terminal.Opening;
 import domefold.terminal.TerminalModes;
 import domefold.terminal.Tty;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.concurrent.Callable;
 
 /** The faces of this build. */
 final class FacesHere {
@@ -24,29 +30,31 @@ final class FacesHere {
     static Faces of() {
         return new Faces() {
             @Override
-            public int start(Workbench bench) throws Exception {
-                if (lineByLine(bench, false)) {
-                    return consult(bench, Optional.empty(), true);
+            public int start(Console console, Homes homes, Callable<Workbench> laid) throws Exception {
+                if (lineByLine(console, false)) {
+                    return consult(console, laid, Optional.empty(), true);
                 }
-                ConsultSaving saving = new ConsultSaving(bench);
-                ConsultDesk desk = new ConsultDesk(bench, saving.offeredCode());
-                try (ConsultEffects effects = new ConsultEffects(bench, desk, saving)) {
-                    return run(bench, desk.start(), effects);
+                TerminalModes modes = TerminalModes.detect(console.environment());
+                try (Opening opening = Opening.of(modes);
+                        LateEffects effects = new LateEffects(() -> effects(laid.call()))) {
+                    // The surgeon's settings may name another list, or be wrong, which is said at once.
+                    ListLine list = Files.exists(homes.settings()) ? ListLine.of(laid.call().catalogue()) : ListLine.SHIPPED;
+                    StartScreen screen = StartScreen.of(list, LeftConsults.of(homes, console.clock()));
+                    opening.rehearse(screen);
+                    return run(opening.tty(), screen, effects);
+                } catch (NoTerminal none) {
+                    throw new WrongUsage(none.getMessage());
                 }
             }
 
             @Override
-            public int consult(Workbench bench, Optional<Path> file, boolean line) throws Exception {
-                Optional<Case> from = file.isEmpty() ? Optional.empty() : Optional.of(bench.readCase(file.get()));
-                from.ifPresent(one -> ConsultSaving.refusePractice(one.code()));
-                ConsultSaving saving = new ConsultSaving(bench);
-                ConsultDesk desk = new ConsultDesk(bench, saving.offeredCode());
-                try (ConsultEffects effects = new ConsultEffects(bench, desk, saving)) {
-                    List<StartScreen.Left> left = desk.left();
-                    ConsultScreen first = effects.opened(desk.begin(from), from);
-                    return lineByLine(bench, line)
-                            ? LineFace.run(bench.console(), LineConsult.of(first.desk(), first.interview(), left), effects)
-                            : run(bench, first, effects);
+            public int consult(Console console, Callable<Workbench> laid, Optional<Path> file, boolean line) throws Exception {
+                if (lineByLine(console, line)) {
+                    return led(laid.call(), file, (first, effects, left) ->
+                            LineFace.run(console, LineConsult.of(first.desk(), first.interview(), left), effects));
+                }
+                try (Tty tty = opened(console)) {
+                    return led(laid.call(), file, (first, effects, left) -> run(tty, first, effects));
                 }
             }
 
@@ -56,10 +64,10 @@ final class FacesHere {
                 ConsultDesk desk = new ConsultDesk(bench, from.record().id());
                 try (ConsultEffects effects = new ConsultEffects(bench, desk, saving)) {
                     ConsultScreen first = effects.amending(from, reason);
-                    if (lineByLine(bench, line)) {
+                    if (lineByLine(bench.console(), line)) {
                         bench.console().text(effects.amendment() + "\n");
                     }
-                    return lineByLine(bench, line)
+                    return lineByLine(bench.console(), line)
                             ? LineFace.run(bench.console(), LineConsult.of(first.desk(), first.interview(), List.of()), effects)
                             : run(bench, first, effects);
                 }
@@ -71,7 +79,7 @@ final class FacesHere {
                 ConsultSaving saving = new ConsultSaving(bench);
                 ConsultDesk desk = new ConsultDesk(bench, saving.offeredCode());
                 PracticeRoom room = new PracticeRoom(bench, desk.desk());
-                if (lineByLine(bench, line)) {
+                if (lineByLine(bench.console(), line)) {
                     return PracticeLines.run(bench.console(), room.lines(level, draw, own), room);
                 }
                 try (ConsultEffects effects = new ConsultEffects(bench, desk, saving)) {
@@ -94,17 +102,48 @@ final class FacesHere {
         };
     }
 
-    /** Asked for, or nothing can be painted here. */
-    private static boolean lineByLine(Workbench bench, boolean asked) {
-        return asked || !bench.console().terminal() || !TerminalModes.detect(bench.console().environment()).fullScreen();
+    /** What a consult is shown by. */
+    private interface Shown {
+        int by(ConsultScreen first, ConsultEffects effects, List<StartScreen.Left> left) throws IOException;
     }
 
-    private static int run(Workbench bench, Screen first, ConsultEffects effects) throws IOException {
-        try (Tty tty = Tty.open(TerminalModes.detect(bench.console().environment()))) {
-            new FullScreen(tty).run(first, effects);
-            return Exit.DONE;
+    private static int led(Workbench bench, Optional<Path> file, Shown shown) throws IOException {
+        Optional<Case> from = file.isEmpty() ? Optional.empty() : Optional.of(bench.readCase(file.get()));
+        from.ifPresent(one -> ConsultSaving.refusePractice(one.code()));
+        ConsultSaving saving = new ConsultSaving(bench);
+        ConsultDesk desk = new ConsultDesk(bench, saving.offeredCode());
+        try (ConsultEffects effects = new ConsultEffects(bench, desk, saving)) {
+            List<StartScreen.Left> left = desk.left();
+            return shown.by(effects.opened(desk.begin(from), from), effects, left);
+        }
+    }
+
+    /** Asked for, or nothing can be painted here. */
+    private static boolean lineByLine(Console console, boolean asked) {
+        return asked || !console.terminal() || !TerminalModes.detect(console.environment()).fullScreen();
+    }
+
+    private static Tty opened(Console console) {
+        try {
+            return Tty.open(TerminalModes.detect(console.environment()));
         } catch (NoTerminal none) {
             throw new WrongUsage(none.getMessage());
         }
+    }
+
+    private static ConsultEffects effects(Workbench bench) throws IOException {
+        ConsultSaving saving = new ConsultSaving(bench);
+        return new ConsultEffects(bench, new ConsultDesk(bench, saving.offeredCode()), saving);
+    }
+
+    private static int run(Workbench bench, Screen first, Effects effects) throws IOException {
+        try (Tty tty = opened(bench.console())) {
+            return run(tty, first, effects);
+        }
+    }
+
+    private static int run(Tty tty, Screen first, Effects effects) throws IOException {
+        new FullScreen(tty).run(first, effects);
+        return Exit.DONE;
     }
 }

@@ -1,6 +1,7 @@
 package domefold.app;
 
 import domefold.practice.PracticeCase;
+import domefold.store.Homes;
 import domefold.store.Stored;
 import domefold.terminal.FullScreen;
 import domefold.terminal.Tty;
@@ -8,6 +9,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.concurrent.Callable;
 
 /** The faces a command of the coordinator's shell may ask for: the terminal is open already. */
 final class FacesInShell implements Faces {
@@ -18,12 +20,12 @@ final class FacesInShell implements Faces {
     }
 
     @Override
-    public int start(Workbench bench) {
+    public int start(Console console, Homes homes, Callable<Workbench> bench) {
         throw elsewhere();
     }
 
     @Override
-    public int consult(Workbench bench, Optional<Path> file, boolean line) {
+    public int consult(Console console, Callable<Workbench> bench, Optional<Path> file, boolean line) {
         throw elsewhere();
     }
 

@@ -1,6 +1,5 @@
 package domefold.canvas;
 
-import java.text.Normalizer;
 import java.util.Arrays;
 import java.util.List;
 
@@ -54,9 +53,7 @@ public final class Canvas {
     /** Writes text from that cell to the right and returns the column after its last character, clipped or not. */
     public int text(int column, int row, String text, Role role) {
         int at = column;
-        String spelled = glyphs.spell(text);
-        String composed = Normalizer.isNormalized(spelled, Normalizer.Form.NFC)
-                ? spelled : Normalizer.normalize(spelled, Normalizer.Form.NFC);
+        String composed = TextWidth.composed(glyphs.spell(text));
         for (int i = 0; i < composed.length(); ) {
             int codePoint = composed.codePointAt(i);
             put(at++, row, codePoint, role);

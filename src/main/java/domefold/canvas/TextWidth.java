@@ -13,9 +13,26 @@ public final class TextWidth {
 
     private TextWidth() {}
 
+    /**
+     * The text in normalisation form C, a letter and its accents in one character. What has nothing to compose is given back as
+     * it is: below U+0300 nothing is a mark, and punctuation, lines, blocks and braille have no other form (Unicode 15, UAX 15).
+     */
+    static String composed(String text) {
+        for (int i = 0; i < text.length(); i++) {
+            if (!isComposed(text.charAt(i))) {
+                return Normalizer.normalize(text, Normalizer.Form.NFC);
+            }
+        }
+        return text;
+    }
+
+    private static boolean isComposed(char c) {
+        return c < 0x300 || c >= 0x2010 && c <= 0x2027 || c >= 0x2500 && c <= 0x259f || c >= 0x2800 && c <= 0x28ff;
+    }
+
     /** Cells the text takes. */
     public static int of(String text) {
-        String composed = Normalizer.normalize(text, Normalizer.Form.NFC);
+        String composed = composed(text);
         return composed.codePointCount(0, composed.length());
     }
 
@@ -43,7 +60,7 @@ public final class TextWidth {
         if (width <= 0) {
             return "";
         }
-        String composed = Normalizer.normalize(text, Normalizer.Form.NFC);
+        String composed = composed(text);
         int end = composed.offsetByCodePoints(0, width - 1);
         return composed.substring(0, end).stripTrailing() + ellipsis;
     }

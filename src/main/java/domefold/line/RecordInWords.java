@@ -40,7 +40,7 @@ final class RecordInWords {
         if (desk.practice()) {
             page.paragraph(0, Statements.PRACTICE);
         }
-        page.paragraph(0, desk.listSentence());
+        page.paragraph(0, desk.list().sentence());
         page.paragraph(0, Statements.SUPPORTS);
     }
 }

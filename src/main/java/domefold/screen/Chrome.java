@@ -35,7 +35,7 @@ final class Chrome {
         }
         rooms(canvas, interview, shown);
         canvas.fill(0, 2, canvas.columns(), canvas.glyphs().horizontal(), Role.FAINT);
-        canvas.textWithin(1, canvas.rows() - BOTTOM, canvas.columns() - 2, desk.listSentence(canvas.columns() - 2),
+        canvas.textWithin(1, canvas.rows() - BOTTOM, canvas.columns() - 2, desk.list().sentence(canvas.columns() - 2),
                 desk.guide().catalogue().invented() ? Role.BANNER : Role.FAINT);
     }
 

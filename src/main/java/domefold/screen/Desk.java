@@ -18,17 +18,8 @@ public record Desk(Guide guide, LocalDate today, boolean practice, Optional<Pric
         this(guide, today, practice, Optional.empty());
     }
 
-    /** The sentence about the device list, on every screen. */
-    public String listSentence() {
-        return guide.catalogue().invented()
-                ? "This device list is invented; replace it with your own before clinical use."
-                : "Device list" + (guide.catalogue().date().isEmpty() ? "" : " of " + guide.catalogue().date()) + ": "
-                        + guide.catalogue().name();
-    }
-
-    /** The same for that many cells; a long name is cut there, the warning never. */
-    String listSentence(int width) {
-        return guide.catalogue().invented() && listSentence().length() > width
-                ? "This device list is invented: not for clinical use." : listSentence();
+    /** The device list in use. */
+    public ListLine list() {
+        return ListLine.of(guide.catalogue());
     }
 }

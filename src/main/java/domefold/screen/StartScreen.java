@@ -9,12 +9,12 @@ import java.util.Optional;
 /**
  * The first screen: what there is to do.
  *
- * @param desk evidence, device list and the day
+ * @param list the device list in use
  * @param left consults that were not finished, the latest first
  * @param cursor which line has the focus
  * @param said what happened last, possibly nothing
  */
-public record StartScreen(Desk desk, List<Left> left, int cursor, String said) implements Screen {
+public record StartScreen(ListLine list, List<Left> left, int cursor, String said) implements Screen {
 
     /**
      * A consult that was not finished.
@@ -35,8 +35,8 @@ public record StartScreen(Desk desk, List<Left> left, int cursor, String said) i
         left = List.copyOf(left);
     }
 
-    public static StartScreen of(Desk desk, List<Left> left) {
-        return new StartScreen(desk, left, 0, "");
+    public static StartScreen of(ListLine list, List<Left> left) {
+        return new StartScreen(list, left, 0, "");
     }
 
     private List<Item> items() {
@@ -72,7 +72,7 @@ public record StartScreen(Desk desk, List<Left> left, int cursor, String said) i
     }
 
     private StartScreen at(int row) {
-        return new StartScreen(desk, left, row, "");
+        return new StartScreen(list, left, row, "");
     }
 
     @Override
@@ -81,10 +81,10 @@ public record StartScreen(Desk desk, List<Left> left, int cursor, String said) i
             return opened.screen();
         }
         if (outcome instanceof Effect.Failed failed) {
-            return new StartScreen(desk, left, cursor, failed.text());
+            return new StartScreen(list, left, cursor, failed.text());
         }
         if (outcome instanceof Effect.Done done && done.of() instanceof Effect.SetAside aside) {
-            return new StartScreen(desk, left.stream().filter(one -> !one.journalId().equals(aside.journalId())).toList(), 0, done.text());
+            return new StartScreen(list, left.stream().filter(one -> !one.journalId().equals(aside.journalId())).toList(), 0, done.text());
         }
         return this;
     }
@@ -119,8 +119,8 @@ public record StartScreen(Desk desk, List<Left> left, int cursor, String said) i
         for (String line : canvas.wrap(caution, width)) {
             canvas.text(column, Math.min(at++, canvas.rows() - 4), line, Role.FAINT);
         }
-        canvas.textWithin(1, canvas.rows() - 2, canvas.columns() - 2, desk.listSentence(canvas.columns() - 2),
-                desk.guide().catalogue().invented() ? Role.BANNER : Role.FAINT);
+        canvas.textWithin(1, canvas.rows() - 2, canvas.columns() - 2, list.sentence(canvas.columns() - 2),
+                list.invented() ? Role.BANNER : Role.FAINT);
     }
 
     @Override

@@ -7,4 +7,7 @@ import java.io.IOException;
 @FunctionalInterface
 public interface Effects {
     Effect.Outcome carryOut(Effect effect) throws IOException;
+
+    /** The first frame is up: the time to begin what the first key will want. */
+    default void painted() {}
 }

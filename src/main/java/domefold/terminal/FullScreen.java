@@ -64,9 +64,14 @@ public final class FullScreen {
         }
 
         Ended run() throws IOException {
+            boolean painted = false;
             while (!quit) {
                 TerminalSize size = session.glass().size();
                 session.glass().show(Frame.of(screen, size.getColumns(), size.getRows(), session.modes().glyphs()));
+                if (!painted) {
+                    painted = true;
+                    shell.painted();
+                }
                 if (session.awaitSomething(LOOK_UP_MS)) {
                     return Ended.INTERRUPTED;
                 }

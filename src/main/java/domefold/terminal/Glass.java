@@ -6,6 +6,7 @@ import com.googlecode.lanterna.TextCharacter;
 import com.googlecode.lanterna.screen.Screen.RefreshType;
 import com.googlecode.lanterna.screen.TerminalScreen;
 import com.googlecode.lanterna.terminal.Terminal;
+import com.googlecode.lanterna.terminal.virtual.DefaultVirtualTerminal;
 import domefold.canvas.Canvas;
 import domefold.canvas.Role;
 import java.io.IOException;
@@ -27,6 +28,14 @@ final class Glass {
         this.cells = new TerminalScreen(terminal);
         this.palette = palette;
         cells.setCursorPosition(null);
+    }
+
+    /** Paints it once where nobody looks, so that the first frame somebody sees is not the first ever. */
+    static void rehearse(Canvas canvas, Palette palette) throws IOException {
+        Glass glass = new Glass(new DefaultVirtualTerminal(new TerminalSize(canvas.columns(), canvas.rows())), palette);
+        glass.enter();
+        glass.show(canvas);
+        glass.leave();
     }
 
     /** Goes to the alternate screen. */
@@ -78,16 +87,22 @@ final class Glass {
         wholeNext = false;
     }
 
-    /** Lanterna's own making of a character walks its graphemes; a screen has few different ones. */
+    /** A screen has few different characters. */
     private TextCharacter character(int codePoint, Role role) {
         int key = codePoint * Role.values().length + role.ordinal();
         TextCharacter known = made.get(key);
         if (known == null) {
             Palette.Style style = palette.of(role);
-            known = TextCharacter.fromString(Character.toString(codePoint), style.ink(), style.ground(),
-                    style.weight())[0];
+            known = Character.isBmpCodePoint(codePoint) ? single((char) codePoint, style)
+                    : TextCharacter.fromString(Character.toString(codePoint), style.ink(), style.ground(), style.weight())[0];
             made.put(key, known);
         }
         return known;
+    }
+
+    /** Lanterna would rather walk the graphemes of a text, for which the JDK reads its tables of all languages before the first frame. */
+    @SuppressWarnings("deprecation")
+    private static TextCharacter single(char character, Palette.Style style) {
+        return new TextCharacter(character, style.ink(), style.ground(), style.weight());
     }
 }

@@ -6,6 +6,7 @@ import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import org.jline.terminal.Terminal;
 import org.jline.terminal.TerminalBuilder;
+import org.jline.utils.InfoCmp;
 import org.jline.utils.ShutdownHooks;
 
 /**
@@ -45,14 +46,36 @@ public final class Tty implements Closeable {
         System.setProperty(SIGNALS_FROM_BYTES, "false");
         // Added before JLine adds its own closing of the terminal, because JLine runs them in that order.
         LastAct lastAct = ShutdownHooks.add(new LastAct());
+        describe(System.getenv("TERM"));
         try {
-            return new Tty(TerminalBuilder.builder().system(true).dumb(false)
-                    .systemOutput(TerminalBuilder.SystemOutput.SysOut).providers("jni,exec").graphemeCluster(false)
-                    .encoding(charset).stdinEncoding(charset).stdoutEncoding(charset).nativeSignals(true)
-                    .signalHandler(Terminal.SignalHandler.SIG_DFL).build(), modes, lastAct);
+            return new Tty(built(charset), modes, lastAct);
         } catch (IOException | IllegalStateException failure) {
             ShutdownHooks.remove(lastAct);
             throw new NoTerminal("There is no terminal here; use --line, or plan for a case file.", failure);
+        }
+    }
+
+    /** By the system's own calls; by helper programs only where those cannot be made, because allowing both asks both. */
+    private static Terminal built(Charset charset) throws IOException {
+        try {
+            return built(charset, true);
+        } catch (IOException | IllegalStateException noCallsHere) {
+            return built(charset, false);
+        }
+    }
+
+    private static Terminal built(Charset charset, boolean calls) throws IOException {
+        return TerminalBuilder.builder().system(true).dumb(false).systemOutput(TerminalBuilder.SystemOutput.SysOut)
+                .ffm(false).jni(calls).exec(!calls).graphemeCluster(false).encoding(charset).stdinEncoding(charset).stdoutEncoding(charset)
+                .nativeSignals(true).signalHandler(Terminal.SignalHandler.SIG_DFL).build();
+    }
+
+    /** JLine asks a helper program what a terminal of this name can do, though it carries the answer for the usual ones. */
+    private static void describe(String name) {
+        String like = name == null ? "" : name.startsWith("tmux") ? name.replace("tmux", "screen") : name;
+        String carried = InfoCmp.getDefaultInfoCmp(like);
+        if (carried != null) {
+            InfoCmp.setLoadedInfoCmp(name, carried);
         }
     }
 

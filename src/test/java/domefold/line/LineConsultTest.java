@@ -136,7 +136,7 @@ class LineConsultTest {
 
     @Test
     void theInventedListAndTheCautionsAreSaidAtTheStartAndBeforeSigning() {
-        String sentence = Walk.desk().listSentence();
+        String sentence = Walk.desk().list().sentence();
         assertEquals(2, settled().printed().split(java.util.regex.Pattern.quote(sentence), -1).length - 1);
         String record = settled().last();
         LimitsInWords.cautions(settled().interview()).forEach(caution ->

@@ -30,7 +30,7 @@ class ConsultScreensTest {
     @CsvSource({"80, 24", "160, 48"})
     void looksAsApproved(int columns, int rows) {
         String size = "-" + columns + "x" + rows;
-        Approved.check("start" + size, Walk.on(StartScreen.of(Walk.desk(),
+        Approved.check("start" + size, Walk.on(StartScreen.of(Walk.desk().list(),
                 List.of(new StartScreen.Left("j", "20260041-1", 17, "3 Mar 2026 16:20")))).picture(columns, rows));
         Approved.check("consult-first" + size, Walk.consult().picture(columns, rows));
         Approved.check("consult-frame" + size, after(20).line("12.4 125").picture(columns, rows));
