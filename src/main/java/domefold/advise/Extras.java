@@ -9,7 +9,6 @@ import domefold.followup.FollowUps;
 import domefold.outcome.Band;
 import domefold.patient.Case;
 import domefold.patient.Measure;
-import domefold.patient.Pocket;
 import domefold.patient.Readings;
 import domefold.patient.Route;
 import domefold.patient.Side;
@@ -61,21 +60,26 @@ final class Extras implements CandidateExtras {
     /** At nominal volume, for the side that shows ripples more. */
     @Override
     public Optional<Candidate.Ripple> ripple(Case of, Device device, SideLimits left, SideLimits right) {
-        Optional<RippleRank> onLeft = rank(of, device, left);
-        Optional<RippleRank> onRight = rank(of, device, right);
-        if (onLeft.isEmpty() || onRight.isEmpty()) {
+        if (!ranks(of, left) || !ranks(of, right)) {
             return Optional.empty();
         }
-        boolean leftIsWorse = onLeft.get().index() >= onRight.get().index();
-        RippleRank worse = leftIsWorse ? onLeft.get() : onRight.get();
-        String side = onLeft.get().index() == onRight.get().index() ? "" : leftIsWorse ? "LEFT: " : "RIGHT: ";
+        RippleRank.Upright upright = RippleRank.Upright.of(device, device.nominalMl(), evidence.constants());
+        RippleRank onLeft = rank(of, device, upright, left);
+        RippleRank onRight = rank(of, device, upright, right);
+        boolean leftIsWorse = onLeft.index() >= onRight.index();
+        RippleRank worse = leftIsWorse ? onLeft : onRight;
+        String side = onLeft.index() == onRight.index() ? "" : leftIsWorse ? "LEFT: " : "RIGHT: ";
         return Optional.of(new Candidate.Ripple(worse.index(), side + worse.text()));
     }
 
-    private Optional<RippleRank> rank(Case of, Device device, SideLimits limits) {
-        OptionalDouble pinch = of.side(limits.side()).readings().value(Measure.UPPER_PINCH);
-        return limits.pocket().map(Pocket::underMuscle).flatMap(under ->
-                RippleRank.of(device, device.nominalMl(), pinch, under, evidence.constants()));
+    /** True where the cover is known and the pocket settled. */
+    private static boolean ranks(Case of, SideLimits limits) {
+        return of.side(limits.side()).readings().has(Measure.UPPER_PINCH) && limits.pocket().isPresent();
+    }
+
+    private RippleRank rank(Case of, Device device, RippleRank.Upright upright, SideLimits limits) {
+        double pinchCm = of.side(limits.side()).readings().value(Measure.UPPER_PINCH).getAsDouble();
+        return RippleRank.of(device, upright, pinchCm, limits.pocket().get().underMuscle(), evidence.constants());
     }
 
     @Override

@@ -8,9 +8,12 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
+import java.util.regex.Pattern;
 
 /** One line of a device list: its words, its numbers, its units and its geometry. */
 final class RowCheck {
+    private static final Pattern NUMBER = Pattern.compile("[0-9]{1,9}([.][0-9]{1,9})?");
+
     private final CatalogueSheet sheet;
     private final CatalogueSheet.Line line;
     private final Constants constants;
@@ -163,7 +166,7 @@ final class RowCheck {
 
     private OptionalDouble number(String column) {
         String cell = cell(column);
-        if (cell.matches("[0-9]{1,9}([.][0-9]{1,9})?") && Double.parseDouble(cell) > 0) {
+        if (NUMBER.matcher(cell).matches() && Double.parseDouble(cell) > 0) {
             return OptionalDouble.of(Double.parseDouble(cell));
         }
         String comma = cell.replace(',', '.');

@@ -1,9 +1,11 @@
 package domefold.evidence;
 
 import java.util.Collection;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /**
  * Every constant in use, by id. A value: overriding gives a new set.
@@ -13,9 +15,15 @@ import java.util.Map;
  */
 public final class Constants {
     private final Map<String, Constant> byId;
+    private final Set<String> refused = new HashSet<>();
 
     private Constants(Map<String, Constant> byId) {
         this.byId = byId;
+        byId.forEach((id, constant) -> {
+            if (!usable(constant)) {
+                refused.add(id);
+            }
+        });
     }
 
     /**
@@ -43,7 +51,7 @@ public final class Constants {
         if (found == null) {
             throw new IllegalArgumentException("no constant " + id);
         }
-        if (!usable(found)) {
+        if (refused.contains(id)) {
             throw new IllegalArgumentException("constant " + id + " is marked DO NOT USE");
         }
         return found;

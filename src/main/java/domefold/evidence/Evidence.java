@@ -15,6 +15,7 @@ public final class Evidence {
     private final List<String> names;
     private final Function<String, Table> reader;
     private final Map<String, Table> taken;
+    private final Map<Class<?>, Object> made = new ConcurrentHashMap<>();
 
     private Evidence(Constants constants, List<String> names, Function<String, Table> reader, Map<String, Table> taken) {
         this.constants = constants;
@@ -45,6 +46,16 @@ public final class Evidence {
             throw new IllegalArgumentException("no table " + name);
         }
         return taken.computeIfAbsent(name, reader);
+    }
+
+    /** What somebody makes of this evidence, made when it is first asked for and the same from then on. */
+    public <T> T once(Class<T> kind, Function<Evidence, T> maker) {
+        Object known = made.get(kind);
+        if (known == null) {
+            Object first = maker.apply(this);
+            known = made.putIfAbsent(kind, first) == null ? first : made.get(kind);
+        }
+        return kind.cast(known);
     }
 
     /** All tables by name. */

@@ -1,7 +1,6 @@
 package domefold.evidence;
 
 import java.util.List;
-import java.util.Map;
 import java.util.OptionalDouble;
 
 /**
@@ -21,11 +20,17 @@ public record Table(String name, List<String> columns, List<Row> rows) {
      * One row.
      *
      * @param line its line in the file, the header being line 1
-     * @param cells column name to cell text
+     * @param columns the header
+     * @param cells one cell to a column
      */
-    public record Row(int line, Map<String, String> cells) {
+    public record Row(int line, List<String> columns, List<String> cells) {
         public Row {
-            cells = Map.copyOf(cells);
+            if (columns.size() != cells.size()) {
+                throw new IllegalArgumentException("line " + line + " has " + cells.size() + " cells under " + columns.size()
+                        + " columns");
+            }
+            columns = List.copyOf(columns);
+            cells = List.copyOf(cells);
         }
 
         /**
@@ -34,11 +39,11 @@ public record Table(String name, List<String> columns, List<Row> rows) {
          * @throws IllegalArgumentException if the table has no such column
          */
         public String text(String column) {
-            String cell = cells.get(column);
-            if (cell == null) {
+            int place = columns.indexOf(column);
+            if (place < 0) {
                 throw new IllegalArgumentException("line " + line + " has no column " + column);
             }
-            return cell.strip();
+            return cells.get(place).strip();
         }
 
         /**

@@ -230,7 +230,7 @@ final class Questions {
     }
 
     private static Table.Row rowOf(String scheduleId) {
-        return new Table.Row(0, java.util.Map.of("schedule_id", scheduleId));
+        return new Table.Row(0, List.of("schedule_id"), List.of(scheduleId));
     }
 
     private static Question horizon() {

@@ -3,30 +3,41 @@ package domefold.plan;
 import java.util.Arrays;
 
 /**
- * Draws of one quantity in rank order, with the set of draws up to each rank. "Which draws are at least x" is then a
+ * Draws of one quantity in rank order, with the sets of draws up to some ranks. "Which draws are at least x" is then a
  * look-up and "how many pass every test" a few words of bits, instead of a pass over all draws for every device.
  */
 final class RankedDraws implements DrawSets {
-    private final double[] sorted;
-    /** Row r is the set of the r smallest draws, 64 draws to a word. */
-    private final long[][] upTo;
+    /** Ranks from one kept set to the next: keeping every one takes longer than making a few where they are asked for. */
+    private static final int STRIDE = 16;
 
-    private RankedDraws(double[] sorted, long[][] upTo) {
+    private final double[] sorted;
+    private final int[] order;
+    /** One after the other, 64 draws to a word: the sets of the 0, STRIDE, 2 STRIDE ... smallest draws. */
+    private final long[] kept;
+    private final int words;
+
+    private RankedDraws(double[] sorted, int[] order, long[] kept, int words) {
         this.sorted = sorted;
-        this.upTo = upTo;
+        this.order = order;
+        this.kept = kept;
+        this.words = words;
     }
 
     static RankedDraws of(double[] values) {
         int[] order = order(values);
         double[] sorted = new double[values.length];
-        long[][] upTo = new long[values.length + 1][];
-        upTo[0] = new long[DrawSets.words(values.length)];
+        int words = DrawSets.words(values.length);
+        long[] kept = new long[(values.length / STRIDE + 1) * words];
+        long[] set = new long[words];
         for (int r = 0; r < values.length; r++) {
-            sorted[r] = values[order[r]];
-            upTo[r + 1] = upTo[r].clone();
-            upTo[r + 1][order[r] >>> 6] |= 1L << order[r];
+            int index = order[r];
+            sorted[r] = values[index];
+            set[index >>> 6] |= 1L << index;
+            if ((r + 1) % STRIDE == 0) {
+                System.arraycopy(set, 0, kept, (r + 1) / STRIDE * words, words);
+            }
         }
-        return new RankedDraws(sorted, upTo);
+        return new RankedDraws(sorted, order, kept, words);
     }
 
     @Override
@@ -41,7 +52,17 @@ final class RankedDraws implements DrawSets {
                 high = middle;
             }
         }
-        return upTo[low];
+        return smallest(low);
+    }
+
+    /** The set of that many smallest draws. */
+    private long[] smallest(int count) {
+        int from = count / STRIDE;
+        long[] set = Arrays.copyOfRange(kept, from * words, (from + 1) * words);
+        for (int r = from * STRIDE; r < count; r++) {
+            set[order[r] >>> 6] |= 1L << order[r];
+        }
+        return set;
     }
 
     /**

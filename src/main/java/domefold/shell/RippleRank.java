@@ -31,15 +31,33 @@ public record RippleRank(double index, double slackShare, double coverCm, String
 
     public static RippleRank of(
             Device device, double volumeMl, double upperPinchCm, boolean underMuscle, Constants constants) {
-        double fillRatio = DeviceShell.fillRatio(device, volumeMl, constants);
-        double slack = slackShare(device, fillRatio);
+        return of(device, Upright.of(device, volumeMl, constants), upperPinchCm, underMuscle, constants);
+    }
+
+    /**
+     * A device standing upright, whoever has it.
+     *
+     * @param fillRatio its volume by what its shell holds
+     * @param slackShare share of the dome that hangs slack
+     */
+    public record Upright(double fillRatio, double slackShare) {
+        public static Upright of(Device device, double volumeMl, Constants constants) {
+            double fillRatio = DeviceShell.fillRatio(device, volumeMl, constants);
+            return new Upright(fillRatio, RippleRank.slackShare(device, fillRatio));
+        }
+    }
+
+    /** The rank of a device that was stood upright before. */
+    public static RippleRank of(
+            Device device, Upright upright, double upperPinchCm, boolean underMuscle, Constants constants) {
+        double slack = upright.slackShare();
         double cover = coverCm(upperPinchCm, underMuscle, constants);
         double index = index(device.fill(), slack, cover, constants);
         String text = "ripple rank " + Figures.of(index, 3, 3) + " on a scale of 0 to 1, for comparing devices only: "
                 + Figures.of(100 * slack, 0, 0) + " % of the dome slack when upright, " + Figures.cm(cover)
                 + " cm of cover (assumed model); every device ripples";
         return new RippleRank(index, slack, cover, text,
-                notes(fillRatio, upperPinchCm, underMuscle, constants));
+                notes(upright.fillRatio(), upperPinchCm, underMuscle, constants));
     }
 
     static double index(Fill fill, double slackShare, double coverCm, Constants constants) {

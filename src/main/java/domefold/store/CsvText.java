@@ -4,9 +4,7 @@ import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.CsvRecord;
 import domefold.evidence.Table;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 
 /** Comma-separated text to a {@link Table}. Lines starting with {@code #} are comments. */
 public final class CsvText {
@@ -19,6 +17,7 @@ public final class CsvText {
      */
     public static Table read(String name, String text) {
         List<String> columns = new ArrayList<>();
+        List<String> header = List.of();
         List<Table.Row> rows = new ArrayList<>();
         for (CsvRecord record : CsvReader.builder()
                 .commentStrategy(de.siegmar.fastcsv.reader.CommentStrategy.SKIP)
@@ -28,17 +27,14 @@ public final class CsvText {
             int line = (int) record.getStartingLineNumber();
             if (columns.isEmpty()) {
                 record.getFields().forEach(field -> columns.add(field.strip()));
+                header = List.copyOf(columns);
                 continue;
             }
             if (record.getFieldCount() != columns.size()) {
                 throw new domefold.outcome.Refusal("csv-row", name + " line " + line, name + " line " + line + " has "
                         + record.getFieldCount() + " cells where the header has " + columns.size());
             }
-            Map<String, String> cells = new LinkedHashMap<>();
-            for (int i = 0; i < columns.size(); i++) {
-                cells.put(columns.get(i), record.getField(i));
-            }
-            rows.add(new Table.Row(line, cells));
+            rows.add(new Table.Row(line, header, record.getFields()));
         }
         return new Table(name, columns, rows);
     }

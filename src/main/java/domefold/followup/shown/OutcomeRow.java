@@ -43,8 +43,10 @@ public record OutcomeRow(
 
     /** All rows, the unusable ones included, in table order. */
     public static List<OutcomeRow> all(Evidence evidence) {
-        return evidence.table("outcomes").rows().stream().map(OutcomeRow::of).toList();
+        return evidence.once(All.class, of -> new All(of.table("outcomes").rows().stream().map(OutcomeRow::of).toList())).rows();
     }
+
+    private record All(List<OutcomeRow> rows) {}
 
     private static OutcomeRow of(Table.Row row) {
         OptionalDouble lo = row.number("lo");
