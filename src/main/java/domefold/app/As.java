@@ -1,14 +1,25 @@
 package domefold.app;
 
 import picocli.CommandLine.ITypeConverter;
+import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.TypeConversionException;
 
 /** The option of every command that prints a result. */
 final class As {
-    @Option(names = "--as", paramLabel = "text|json", defaultValue = "text", converter = Converter.class,
-            description = "How the result is printed: text (the default) or json.")
+    private static final String NAME = "--as";
+    private static final String WORDS = "text|json";
+    private static final String OTHERWISE = "text";
+    private static final String ABOUT = "How the result is printed: text (the default) or json.";
+
+    @Option(names = NAME, paramLabel = WORDS, defaultValue = OTHERWISE, converter = Converter.class, description = ABOUT)
     private Answer answer;
+
+    /** The same for a command that is not described by annotations. */
+    static OptionSpec option() {
+        return OptionSpec.builder(NAME).paramLabel(WORDS).type(Answer.class).defaultValue(OTHERWISE)
+                .converters(new Converter()).description(ABOUT).build();
+    }
 
     boolean json() {
         return answer == Answer.JSON;

@@ -15,7 +15,7 @@ final class Commands {
 
     static {
         ALL.put("consult", ConsultCommand::new);
-        ALL.put("plan", PlanCommand::new);
+        ALL.put("plan", root -> new PlanCommand(root).described());
         ALL.put("practise", PractiseCommand::new);
         ALL.put("records", RecordsCommand::new);
         ALL.put("catalogue", CatalogueCommand::new);
@@ -42,7 +42,7 @@ final class Commands {
     }
 
     private static CommandLine tree(Domefold root, String... words) {
-        CommandLine line = new CommandLine(root);
+        CommandLine line = new CommandLine(root.described());
         chosen(ALL, 0, words).forEach((name, command) -> {
             CommandLine below = new CommandLine(command.apply(root));
             chosen(BELOW.getOrDefault(name, Map.of()), 1, words).forEach((n, leaf) -> below.addSubcommand(n, leaf.apply(root)));

@@ -12,34 +12,18 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
-import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
+import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ScopeType;
-import picocli.CommandLine.Spec;
 
-@Command(name = "domefold", subcommandsRepeatable = false, sortOptions = false,
-        description = {"Leads the consult for a breast augmentation: what the tissues allow, which devices remain and why,"
-                + " and what owning one will ask.", ""},
-        footer = {"", "Example: domefold plan demo-data/ordinary.json",
-                "", "Exit codes: 0 done, 1 a defect of ours, 2 wrong usage, 3 the input was refused, 4 disk or permission."})
+/** The program before any command: where it lives and how it helps. Described by calls, as the plan is. */
 final class Domefold implements Runner {
     private final Console console;
     private final Faces faces;
     private final Optional<Homes> settled;
 
-    @Spec
-    private CommandSpec spec;
-
-    @Option(names = "--home", paramLabel = "DIR", scope = ScopeType.INHERIT,
-            description = "Where records and settings live; otherwise DOMEFOLD_HOME, otherwise the XDG folders.")
-    private String home;
-
-    @Option(names = {"-h", "--help"}, usageHelp = true, scope = ScopeType.INHERIT, description = "This help.")
-    private boolean help;
-
-    @Option(names = "--version", versionHelp = true, description = "The version.")
-    private boolean version;
+    private final OptionSpec home = OptionSpec.builder("--home").type(String.class).paramLabel("DIR").scopeType(ScopeType.INHERIT)
+            .description("Where records and settings live; otherwise DOMEFOLD_HOME, otherwise the XDG folders.").build();
 
     Domefold(Console console, Faces faces) {
         this(console, faces, Optional.empty());
@@ -52,10 +36,23 @@ final class Domefold implements Runner {
         this.settled = settled;
     }
 
+    /** The options of every command. */
+    CommandSpec described() {
+        CommandSpec spec = CommandSpec.wrapWithoutInspection(this).name("domefold").subcommandsRepeatable(false).addOption(home)
+                .addOption(OptionSpec.builder("-h", "--help").type(boolean.class).usageHelp(true).scopeType(ScopeType.INHERIT)
+                        .description("This help.").build())
+                .addOption(OptionSpec.builder("--version").type(boolean.class).versionHelp(true).description("The version.").build());
+        spec.usageMessage().sortOptions(false).description("Leads the consult for a breast augmentation: what the tissues allow,"
+                + " which devices remain and why, and what owning one will ask.", "")
+                .footer("", "Example: domefold plan demo-data/ordinary.json", "", "Exit codes: 0 done, 1 a defect of ours, 2 wrong"
+                        + " usage, 3 the input was refused, 4 disk or permission.");
+        return spec;
+    }
+
     @Override
     public int run() throws Exception {
         if (!console.terminal()) {
-            console.text(spec.commandLine().getUsageMessage(picocli.CommandLine.Help.Ansi.OFF));
+            console.text(Commands.whole(this).getUsageMessage(picocli.CommandLine.Help.Ansi.OFF));
             throw new WrongUsage("the start screen needs a terminal; name a command");
         }
         return faces.start(console, homes(), () -> bench(null));
@@ -70,7 +67,8 @@ final class Domefold implements Runner {
     }
 
     Homes homes() {
-        return settled.isPresent() && home == null ? settled.get() : Homes.of(Optional.ofNullable(home),
+        String said = home.getValue();
+        return settled.isPresent() && said == null ? settled.get() : Homes.of(Optional.ofNullable(said),
                 console.environment(), Path.of(System.getProperty("user.home")), console.folder());
     }
 

@@ -1,5 +1,6 @@
 package domefold.app;
 
+import domefold.followup.shown.OutcomeRow;
 import domefold.plan.Planner;
 import domefold.store.CatalogueFile;
 import domefold.store.EvidenceFiles;
@@ -29,5 +30,6 @@ final class HeadStart {
         EvidenceFiles.shipped();
         CatalogueFile.invented();
         Planner.prepare();
+        OutcomeRow.all(EvidenceFiles.shipped());
     }
 }

@@ -3,6 +3,7 @@ package domefold.plan;
 import domefold.device.Catalogue;
 import domefold.device.Device;
 import domefold.device.Surface;
+import domefold.engine.DomeArc;
 import domefold.engine.ErrorDraws;
 import domefold.engine.Exact;
 import domefold.engine.FoldTarget;
@@ -28,9 +29,10 @@ import java.util.Set;
 public final class Planner {
     private Planner() {}
 
-    /** Makes the usual draws, for a caller who has a thread to spare before the first plan. */
+    /** Makes what no case changes, the usual draws foremost, for a caller who has a thread to spare before the first plan. */
     public static void prepare() {
         errors(PlanOptions.DEFAULT);
+        DomeArc.superellipseCm(1, 1, 1);
     }
 
     /** The plan without what other rooms add. */
