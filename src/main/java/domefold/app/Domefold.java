@@ -12,6 +12,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.function.Supplier;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ScopeType;
@@ -97,12 +98,21 @@ final class Domefold implements Runner {
                 : CatalogueFile.shipped(evidence);
     }
 
+    /** A list from a file is read now, so that what is wrong with it is said first; the one that ships when it is needed. */
+    private Supplier<Catalogue> list(String file, Evidence evidence, Settings settings) throws IOException {
+        if (file == null && settings.catalogue().isEmpty() && evidence == EvidenceFiles.shipped()) {
+            return CatalogueFile::invented;
+        }
+        Catalogue read = catalogue(file, evidence, settings);
+        return () -> read;
+    }
+
     /** Everything a plan needs, with that device list, the one of the settings or the one that ships. */
     Workbench bench(String list) throws IOException {
         Evidence shipped = EvidenceFiles.shipped();
         Settings settings = settings(shipped);
         Evidence evidence = settings.applied(shipped);
         PlanOptions options = settings.widthSchool().map(PlanOptions.DEFAULT::with).orElse(PlanOptions.DEFAULT);
-        return new Workbench(console, evidence, catalogue(list, evidence, settings), homes(), options, settings);
+        return new Workbench(console, evidence, list(list, evidence, settings), homes(), options, settings);
     }
 }

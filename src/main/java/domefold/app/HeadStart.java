@@ -29,7 +29,7 @@ final class HeadStart {
     private static void tables() {
         EvidenceFiles.shipped();
         CatalogueFile.invented();
-        Planner.prepare();
         OutcomeRow.all(EvidenceFiles.shipped());
+        Planner.prepare();
     }
 }

@@ -12,18 +12,24 @@ import domefold.store.Homes;
 import domefold.store.Settings;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.function.Supplier;
 
 /**
  * What a command or a face works with.
  *
  * @param evidence the tables that ship, with the surgeon's own constants in their place
- * @param catalogue the device list in use
+ * @param list gives the device list in use, the same each time; not asked before somebody needs it
  * @param homes where records and settings live
  * @param options how a plan is computed
  * @param settings the surgeon's own values and defaults
  */
-public record Workbench(Console console, Evidence evidence, Catalogue catalogue, Homes homes, PlanOptions options,
+public record Workbench(Console console, Evidence evidence, Supplier<Catalogue> list, Homes homes, PlanOptions options,
         Settings settings) {
+
+    /** The device list in use. */
+    public Catalogue catalogue() {
+        return list.get();
+    }
 
     /**
      * A case file, held against the gates.
@@ -36,6 +42,6 @@ public record Workbench(Console console, Evidence evidence, Catalogue catalogue,
 
     /** The planner over this list and this evidence. */
     public Advisor advisor() {
-        return new Advisor(catalogue, evidence, options);
+        return new Advisor(list, evidence, options);
     }
 }

@@ -20,6 +20,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.function.Supplier;
 
 /**
  * From a case and a device list to a plan. Pure: the same arguments give the same plan, on every machine and every day.
@@ -42,12 +43,19 @@ public final class Planner {
 
     public static Plan plan(
             Case of, Catalogue catalogue, Evidence evidence, PlanOptions options, CandidateExtras extras) {
+        return plan(of, () -> catalogue, evidence, options, extras);
+    }
+
+    /** @param list gives the device list; asked once, after what the tissues allow is computed without it */
+    public static Plan plan(
+            Case of, Supplier<Catalogue> list, Evidence evidence, PlanOptions options, CandidateExtras extras) {
         Constants constants = evidence.constants();
         VerdictRule rule = new VerdictRule(constants, options.widthSchool());
         ErrorDraws errors = errors(options);
         CaseRules rules = CaseRules.of(of, evidence);
         SideContext left = LimitsOf.of(of, Side.LEFT, evidence, rule, errors);
         SideContext right = LimitsOf.of(of, Side.RIGHT, evidence, rule, errors);
+        Catalogue catalogue = list.get();
         List<Candidate> candidates = candidates(catalogue, left, right, rule, rules, constants, extras);
         return new Plan(of, catalogue.name(), catalogue.sha256(), rules.blocked(),
                 PlanNotes.of(rules, catalogue, left.limits(), right.limits(), evidence), left.limits(), right.limits(),
@@ -74,23 +82,34 @@ public final class Planner {
         FoldTarget rows = FoldTarget.of(constants);
         FitOf onLeft = new FitOf(left, rule, rules, constants, catalogue.devices().size());
         FitOf onRight = new FitOf(right, rule, rules, constants, catalogue.devices().size());
-        Set<Surface> offered = of.setting().surfaces();
-        List<Candidate> candidates = new ArrayList<>();
-        for (Device device : catalogue.devices()) {
-            if (!offered.isEmpty() && !offered.contains(device.surface())) {
-                continue;
-            }
+        Set<Surface> surfaces = of.setting().surfaces();
+        List<Device> offered = surfaces.isEmpty() ? catalogue.devices()
+                : catalogue.devices().stream().filter(device -> surfaces.contains(device.surface())).toList();
+        Beside<List<Owned>> owned = Beside.begin(() -> offered.stream().map(device -> new Owned(extras.followUp(of, device),
+                extras.ripple(of, device, left.limits(), right.limits()))).toList());
+        List<Candidate> fitted = new ArrayList<>();
+        for (Device device : offered) {
             DeviceGeometry geometry = DeviceGeometry.of(device, rows);
             RoutePermission permission = rules.permission(device);
             Optional<Candidate.Incision> incision = extras.incision(of, device, rules.incision(device));
             Optional<Note> gap = gapAfter(of, device, left, right, rule, constants);
-            candidates.add(new Candidate(device,
+            fitted.add(new Candidate(device,
                     onLeft.of(geometry, permission, incision, gap, extras.upperPolePercent(of, Side.LEFT, device)),
                     onRight.of(geometry, permission, incision, gap, extras.upperPolePercent(of, Side.RIGHT, device)),
-                    incision, extras.followUp(of, device),
-                    extras.ripple(of, device, left.limits(), right.limits())));
+                    incision, Optional.empty(), Optional.empty()));
+        }
+        List<Candidate> candidates = new ArrayList<>();
+        for (int i = 0; i < fitted.size(); i++) {
+            candidates.add(owned.result().get(i).of(fitted.get(i)));
         }
         return candidates;
+    }
+
+    /** What owning a device brings; no verdict waits for it. */
+    private record Owned(Optional<Candidate.FollowUp> followUp, Optional<Candidate.Ripple> ripple) {
+        Candidate of(Candidate fitted) {
+            return new Candidate(fitted.device(), fitted.left(), fitted.right(), fitted.incision(), followUp, ripple);
+        }
     }
 
     /** The gap now less the mean widening of the two sides, where everything it needs was taken and it is small. */
