@@ -9,8 +9,8 @@ import domefold.report.CatalogueText;
 import domefold.store.AnswerJson;
 import domefold.store.CatalogueFile;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
-import java.util.function.Function;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -19,7 +19,7 @@ import picocli.CommandLine.Parameters;
 @Command(name = "catalogue", description = {"What devices are known; what is wrong with a device list, line by line.", ""},
         footer = {"", "Example: domefold catalogue check our-devices.csv"})
 final class CatalogueCommand implements Runner {
-    static final Map<String, Function<Domefold, Object>> BELOW = below();
+    static final List<String> LEAVES = List.of("list", "check");
 
     private final Domefold root;
 
@@ -30,11 +30,9 @@ final class CatalogueCommand implements Runner {
         this.root = root;
     }
 
-    private static Map<String, Function<Domefold, Object>> below() {
-        Map<String, Function<Domefold, Object>> below = new LinkedHashMap<>();
-        below.put("list", ListCommand::new);
-        below.put("check", CheckCommand::new);
-        return below;
+    /** One of the commands below this one. */
+    static Object leaf(String name, Domefold root) {
+        return name.equals("check") ? new CheckCommand(root) : new ListCommand(root);
     }
 
     @Override

@@ -1,33 +1,16 @@
 package domefold.app;
 
-import java.util.LinkedHashMap;
-import java.util.Map;
-import java.util.function.Function;
+import java.util.List;
 import picocli.CommandLine;
 
 /**
- * The tree of commands. A command is read from its annotations when it is built, which costs a start more than the command
- * itself may, so a command line that plainly names one gets a tree with that branch alone.
+ * The tree of commands. A command is described when it is built, which costs a start more than the command itself may, so a
+ * command line that plainly names one gets a tree with that branch alone.
  */
 final class Commands {
     private static final int COLUMNS = 80;
-    private static final Map<String, Function<Domefold, Object>> ALL = new LinkedHashMap<>();
-
-    static {
-        ALL.put("consult", ConsultCommand::new);
-        ALL.put("plan", root -> new PlanCommand(root).described());
-        ALL.put("practise", PractiseCommand::new);
-        ALL.put("records", RecordsCommand::new);
-        ALL.put("catalogue", CatalogueCommand::new);
-        ALL.put("evidence", EvidenceCommand::new);
-        ALL.put("shape", ShapeCommand::new);
-        ALL.put("schedule", ScheduleCommand::new);
-        ALL.put("survival", SurvivalCommand::new);
-        ALL.put("completion", CompletionCommand::new);
-    }
-
-    private static final Map<String, Map<String, Function<Domefold, Object>>> BELOW =
-            Map.of("records", RecordsCommand.BELOW, "catalogue", CatalogueCommand.BELOW);
+    private static final List<String> ALL = List.of("consult", "plan", "practise", "records", "catalogue", "evidence", "shape",
+            "schedule", "survival", "completion");
 
     private Commands() {}
 
@@ -43,11 +26,13 @@ final class Commands {
 
     private static CommandLine tree(Domefold root, String... words) {
         CommandLine line = new CommandLine(root.described());
-        chosen(ALL, 0, words).forEach((name, command) -> {
-            CommandLine below = new CommandLine(command.apply(root));
-            chosen(BELOW.getOrDefault(name, Map.of()), 1, words).forEach((n, leaf) -> below.addSubcommand(n, leaf.apply(root)));
-            line.addSubcommand(name, below);
-        });
+        for (String name : chosen(ALL, 0, words)) {
+            CommandLine command = new CommandLine(command(name, root));
+            for (String leaf : chosen(leaves(name), 1, words)) {
+                command.addSubcommand(leaf, name.equals("records") ? RecordsCommand.leaf(leaf, root) : CatalogueCommand.leaf(leaf, root));
+            }
+            line.addSubcommand(name, command);
+        }
         line.setUsageHelpWidth(COLUMNS);
         line.setUsageHelpAutoWidth(false);
         line.setExpandAtFiles(false);
@@ -55,8 +40,31 @@ final class Commands {
         return line;
     }
 
-    private static Map<String, Function<Domefold, Object>> chosen(
-            Map<String, Function<Domefold, Object>> all, int place, String... words) {
-        return place < words.length && all.containsKey(words[place]) ? Map.of(words[place], all.get(words[place])) : all;
+    private static List<String> chosen(List<String> all, int place, String... words) {
+        return place < words.length && all.contains(words[place]) ? List.of(words[place]) : all;
+    }
+
+    private static Object command(String name, Domefold root) {
+        return switch (name) {
+            case "consult" -> new ConsultCommand(root);
+            case "plan" -> new PlanCommand(root).described();
+            case "practise" -> new PractiseCommand(root);
+            case "records" -> new RecordsCommand(root);
+            case "catalogue" -> new CatalogueCommand(root);
+            case "evidence" -> new EvidenceCommand(root);
+            case "shape" -> new ShapeCommand(root);
+            case "schedule" -> new ScheduleCommand(root);
+            case "survival" -> new SurvivalCommand(root);
+            case "completion" -> new CompletionCommand(root);
+            default -> throw new IllegalArgumentException("no command " + name);
+        };
+    }
+
+    private static List<String> leaves(String name) {
+        return switch (name) {
+            case "records" -> RecordsCommand.LEAVES;
+            case "catalogue" -> CatalogueCommand.LEAVES;
+            default -> List.of();
+        };
     }
 }

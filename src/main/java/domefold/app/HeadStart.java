@@ -28,8 +28,8 @@ final class HeadStart {
 
     private static void tables() {
         EvidenceFiles.shipped();
+        Planner.prepare();
         CatalogueFile.invented();
         OutcomeRow.all(EvidenceFiles.shipped());
-        Planner.prepare();
     }
 }

@@ -10,10 +10,7 @@ import domefold.report.RecordsText;
 import domefold.store.AnswerJson;
 import domefold.store.Verification;
 import java.time.YearMonth;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.function.Function;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -22,7 +19,8 @@ import picocli.CommandLine.Parameters;
 @Command(name = "records", description = {"The coordinator's shell, or one command of it.", ""},
         footer = {"", "Example: domefold records find 2026-03"})
 final class RecordsCommand implements Runner {
-    static final Map<String, Function<Domefold, Object>> BELOW = below();
+    static final List<String> LEAVES = List.of("find", "show", "export", "due", "order", "verify", "amend", "mark", "implanted",
+            "backup", "restore");
 
     private final Domefold root;
 
@@ -33,20 +31,22 @@ final class RecordsCommand implements Runner {
         this.root = root;
     }
 
-    private static Map<String, Function<Domefold, Object>> below() {
-        Map<String, Function<Domefold, Object>> below = new LinkedHashMap<>();
-        below.put("find", Find::new);
-        below.put("show", ShowCommand::new);
-        below.put("export", ExportCommand::new);
-        below.put("due", Due::new);
-        below.put("order", OrderCommand::new);
-        below.put("verify", Verify::new);
-        below.put("amend", AmendCommand::new);
-        below.put("mark", MarkCommand::new);
-        below.put("implanted", ImplantedCommand::new);
-        below.put("backup", BackupCommand::new);
-        below.put("restore", RestoreCommand::new);
-        return below;
+    /** One of the commands below this one. */
+    static Object leaf(String name, Domefold root) {
+        return switch (name) {
+            case "find" -> new Find(root);
+            case "show" -> new ShowCommand(root);
+            case "export" -> new ExportCommand(root);
+            case "due" -> new Due(root);
+            case "order" -> new OrderCommand(root);
+            case "verify" -> new Verify(root);
+            case "amend" -> new AmendCommand(root);
+            case "mark" -> new MarkCommand(root);
+            case "implanted" -> new ImplantedCommand(root);
+            case "backup" -> new BackupCommand(root);
+            case "restore" -> new RestoreCommand(root);
+            default -> throw new IllegalArgumentException("no command " + name);
+        };
     }
 
     @Override
