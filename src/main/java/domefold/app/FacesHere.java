@@ -8,6 +8,7 @@ import domefold.screen.ListLine;
 import domefold.screen.Screen;
 import domefold.screen.StartScreen;
 import domefold.store.Homes;
+import domefold.store.RecordShelf;
 import domefold.store.Stored;
 import domefold.terminal.Effects;
 import domefold.terminal.FullScreen;
@@ -37,6 +38,7 @@ final class FacesHere {
                 TerminalModes modes = TerminalModes.detect(console.environment());
                 try (Opening opening = Opening.of(modes);
                         LateEffects effects = new LateEffects(() -> effects(laid.call()))) {
+                    RecordShelf.check(homes.records());
                     // The surgeon's settings may name another list, or be wrong, which is said at once.
                     ListLine list = Files.exists(homes.settings()) ? ListLine.of(laid.call().catalogue()) : ListLine.SHIPPED;
                     StartScreen screen = StartScreen.of(list, LeftConsults.of(homes, console.clock()));

@@ -104,6 +104,21 @@ public final class RecordShelf {
                 .sorted(Comparator.comparingInt(file -> number.apply(file).getAsInt())).toList();
     }
 
+    /**
+     * Whether a folder of records can be looked into, without reading what is in it; one that is not there yet can.
+     *
+     * @throws StoreFailure if it cannot
+     */
+    public static void check(Path folder) throws IOException {
+        try {
+            Files.newDirectoryStream(folder).close();
+        } catch (NoSuchFileException none) {
+            // It is made when the first record is saved.
+        } catch (IOException failure) {
+            throw StoreFailure.of("cannot look into", folder, failure);
+        }
+    }
+
     /** Names in a folder, sorted; none where it is not there. */
     static List<String> names(Path folder) throws IOException {
         try (Stream<Path> files = Files.list(folder)) {

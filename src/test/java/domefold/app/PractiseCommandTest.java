@@ -92,7 +92,6 @@ class PractiseCommandTest {
     void practiceOpensFromTheStartScreenKeepsItsProgressApartAndLeadsBack() throws IOException {
         Domefold root = new Domefold(Cli.console(home, new ByteArrayOutputStream(), new ByteArrayOutputStream(),
                 StandardCharsets.UTF_8), FacesHere.of());
-        new picocli.CommandLine(root).parseArgs();
         Workbench bench = root.bench(null);
         ConsultSaving saving = new ConsultSaving(bench);
         ConsultDesk desk = new ConsultDesk(bench, saving.offeredCode());

@@ -35,6 +35,8 @@ import org.openjdk.jmh.runner.options.VerboseMode;
  * and nothing fails. {@code --write} puts the tables into docs/benchmarks.md; {@code --only REGEX} picks benchmarks.
  */
 public final class Measured {
+    private static final int RECORDS = 1000;
+    private static final int RECORD_KB = 4;
     private static final Path PAGE = Path.of("docs/benchmarks.md");
     private static final String MARK = "<!-- Below this line scripts/bench --write puts what it measured. -->";
     /** Which benchmark stands beside which, by the end of its name. */
@@ -162,15 +164,21 @@ public final class Measured {
         Processes.Cost plan = Processes.cost(Processes.program("plan", "demo-data/ordinary.json", "--as", "json"));
         row("baseline, to its end", empty.ms(), "ms", empty.ms());
         row("`plan` of a case as JSON, to its end", plan.ms(), "ms", empty.ms());
+        Path home = Files.createTempDirectory("domefold-bench");
+        RecordsBench.make(RECORDS, RECORD_KB, home.resolve("records"));
+        Processes.Cost find = Processes.cost(Processes.program("records", "find", RecordsBench.code(RECORDS / 2)), home);
+        RecordsBench.remove(home);
+        row("`records find` of a code among " + RECORDS + ", to its end", find.ms(), "ms", empty.ms());
         row("baseline, largest resident set", empty.peakMb(), "MB", empty.peakMb());
         row("`plan`, largest resident set", plan.peakMb(), "MB", empty.peakMb());
+        row("`records find`, largest resident set", find.peakMb(), "MB", empty.peakMb());
         if (TmuxSession.available()) {
             Spread printed = Processes.untilSeen(Processes.empty(), "nothing to do");
             row("baseline, Enter to its line in a terminal's window", printed, "ms", printed);
             row("Enter to the start screen in a terminal's window", Processes.untilSeen(Processes.program(), "New consult"), "ms", printed);
             Processes.Idle idle = Processes.idle();
             row("processor time in " + idle.seconds() + " s at a question, nobody typing", Spread.of(List.of(idle.cpuMs())), "ms", null);
-            row("largest resident set by then", Spread.of(List.of(idle.peakMb())), "MB", empty.peakMb());
+            row("full-screen consult, largest resident set by then", Spread.of(List.of(idle.peakMb())), "MB", empty.peakMb());
         }
         line("");
     }

@@ -1,5 +1,6 @@
 package domefold.bench;
 
+import domefold.terminal.LauncherFlags;
 import domefold.terminal.TmuxSession;
 import java.io.File;
 import java.io.IOException;
@@ -11,33 +12,26 @@ import java.util.Map;
 
 /** The whole program as the shell starts it: how long, how large, and what it costs while nobody types. */
 final class Processes {
-    private static final int RUNS = 7;
-    private static final int IDLE_SECONDS = 20;
+    private static final int RUNS = 21;
+    private static final int IDLE_SECONDS = 60;
     private static final Path JAVA = Path.of(System.getProperty("java.home"), "bin", "java");
     private static final Path TARGET = Path.of("target").toAbsolutePath();
 
     private Processes() {}
 
-    /** The flags of scripts/run. */
-    private static List<String> java() {
-        List<String> words = new ArrayList<>(List.of(JAVA.toString(), "-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC"));
-        if (Files.exists(TARGET.resolve("domefold.jsa"))) {
-            words.add("-XX:SharedArchiveFile=" + TARGET.resolve("domefold.jsa"));
-        }
-        words.addAll(List.of("-Xshare:auto", "-Xlog:disable", "-Xlog:all=error:stderr"));
-        return words;
-    }
-
     static List<String> program(String... arguments) {
-        List<String> words = java();
+        List<String> words = new ArrayList<>(List.of(JAVA.toString()));
+        words.addAll(LauncherFlags.list());
         words.addAll(List.of("-jar", TARGET.resolve("domefold.jar").toString()));
         words.addAll(List.of(arguments));
         return words;
     }
 
     static List<String> empty() {
-        return List.of(JAVA.toString(), "-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "-Xshare:auto", "-cp",
-                TARGET.resolve("test-classes").toString(), "domefold.bench.EmptyMain");
+        List<String> words = new ArrayList<>(List.of(JAVA.toString()));
+        LauncherFlags.list().stream().filter(flag -> !flag.contains("SharedArchiveFile")).forEach(words::add);
+        words.addAll(List.of("-cp", TARGET.resolve("test-classes").toString(), "domefold.bench.EmptyMain"));
+        return words;
     }
 
     /**
@@ -47,9 +41,12 @@ final class Processes {
     record Cost(Spread ms, Spread peakMb) {}
 
     static Cost cost(List<String> command) throws Exception {
+        return cost(command, Files.createTempDirectory("domefold-bench"));
+    }
+
+    static Cost cost(List<String> command, Path home) throws Exception {
         List<Double> times = new ArrayList<>();
         List<Double> peaks = new ArrayList<>();
-        Path home = Files.createTempDirectory("domefold-bench");
         for (int i = 0; i <= RUNS; i++) {
             ProcessBuilder builder = new ProcessBuilder(command).redirectInput(new File("/dev/null"))
                     .redirectOutput(ProcessBuilder.Redirect.DISCARD).redirectError(ProcessBuilder.Redirect.DISCARD);
@@ -83,7 +80,7 @@ final class Processes {
         List<Double> times = new ArrayList<>();
         for (int i = 0; i <= RUNS; i++) {
             try (TmuxSession session = window()) {
-                session.type(String.join(" ", command));
+                session.type(quoted(command));
                 long start = System.nanoTime();
                 session.keys("Enter");
                 session.await(text);
@@ -93,6 +90,10 @@ final class Processes {
             }
         }
         return Spread.of(times);
+    }
+
+    private static String quoted(List<String> command) {
+        return "'" + String.join("' '", command) + "'";
     }
 
     private static TmuxSession window() throws IOException {
@@ -110,7 +111,7 @@ final class Processes {
 
     static Idle idle() throws Exception {
         try (TmuxSession session = window()) {
-            session.type(String.join(" ", program()));
+            session.type(quoted(program()));
             session.keys("Enter");
             session.await("New consult");
             session.keys("Enter");

@@ -100,7 +100,8 @@ public final class RecordsBench {
         return RecordFile.read(json.getBytes(StandardCharsets.UTF_8), id).record();
     }
 
-    private static long make(int many, int sizeKb, Path records) throws IOException {
+    /** Writes that many signed records of at least that size and returns how many bytes they take. */
+    static long make(int many, int sizeKb, Path records) throws IOException {
         ConsultRecord sample = SampleRecords.signed();
         String bare = new String(RecordFile.bytes(sample), StandardCharsets.UTF_8);
         String filling = "x".repeat(Math.max(0, 1000 * sizeKb - bare.length()));
@@ -120,7 +121,8 @@ public final class RecordsBench {
         }).sum();
     }
 
-    private static String code(int number) {
+    /** The case code of a record made. */
+    static String code(int number) {
         return String.format(Locale.ROOT, "K-%06d", number);
     }
 
@@ -173,7 +175,7 @@ public final class RecordsBench {
         return ms[repeats / 2];
     }
 
-    private static void remove(Path folder) throws IOException {
+    static void remove(Path folder) throws IOException {
         try (Stream<Path> all = Files.walk(folder)) {
             for (Path path : all.sorted(Comparator.reverseOrder()).toList()) {
                 Files.delete(path);

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import domefold.store.Schemas;
+import domefold.terminal.LauncherFlags;
 import domefold.terminal.TmuxSession;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -21,7 +22,6 @@ import java.util.stream.Stream;
 /** The program in a real terminal, driven as a surgeon drives it, and what it leaves in its home. */
 final class Consulting implements AutoCloseable {
     private static final Path JAR = Path.of("target/domefold.jar");
-    private static final Path ARCHIVE = Path.of("target/domefold.jsa");
     private static final Path CLASSES = Path.of("target/classes");
     private static final ObjectMapper JSON = new ObjectMapper();
 
@@ -57,9 +57,9 @@ final class Consulting implements AutoCloseable {
         if (!packaged()) {
             return terminal.command("domefold.app.Main");
         }
-        String archive = Files.exists(ARCHIVE) ? " -XX:SharedArchiveFile=" + ARCHIVE.toAbsolutePath() : "";
-        return Path.of(System.getProperty("java.home"), "bin", "java") + " -XX:TieredStopAtLevel=1 -XX:+UseSerialGC"
-                + archive + " -Xshare:auto -Xlog:disable -Xlog:all=error:stderr -jar " + JAR.toAbsolutePath();
+        StringBuilder words = new StringBuilder(Path.of(System.getProperty("java.home"), "bin", "java").toString());
+        LauncherFlags.list().forEach(flag -> words.append(" '").append(flag).append('\''));
+        return words.append(" -jar '").append(JAR.toAbsolutePath()).append('\'').toString();
     }
 
     private static boolean packaged() throws IOException {

@@ -1,0 +1,31 @@
+package domefold.terminal;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+
+/** What {@code scripts/run} gives to Java, asked of the scripts themselves. */
+public final class LauncherFlags {
+    private static final List<String> FLAGS = read();
+
+    private LauncherFlags() {}
+
+    public static List<String> list() {
+        return FLAGS;
+    }
+
+    private static List<String> read() {
+        try {
+            Process shell = new ProcessBuilder("bash", "-c", ". scripts/lib.sh && printf '%s\\n' \"${java_flags[@]}\"")
+                    .redirectError(ProcessBuilder.Redirect.INHERIT).start();
+            String flags = new String(shell.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+            if (flags.isBlank()) {
+                throw new IllegalStateException("scripts/lib.sh names no flags");
+            }
+            return flags.lines().toList();
+        } catch (IOException failure) {
+            throw new UncheckedIOException(failure);
+        }
+    }
+}
