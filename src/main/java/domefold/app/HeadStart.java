@@ -4,6 +4,7 @@ import domefold.followup.shown.OutcomeRow;
 import domefold.plan.Planner;
 import domefold.store.CatalogueFile;
 import domefold.store.EvidenceFiles;
+import domefold.store.PlanJson;
 
 /**
  * What a plan needs whatever the case, begun on a second thread: while the first takes the arguments apart, or while somebody
@@ -31,5 +32,6 @@ final class HeadStart {
         Planner.prepare();
         CatalogueFile.invented();
         OutcomeRow.all(EvidenceFiles.shipped());
+        PlanJson.prepare(CatalogueFile.invented().devices());
     }
 }

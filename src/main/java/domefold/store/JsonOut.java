@@ -208,7 +208,8 @@ final class JsonOut {
         if (value == Math.rint(value) && Math.abs(value) < LARGEST_EXACT_WHOLE) {
             return Long.toString((long) value);
         }
-        return new BigDecimal(Double.toString(value)).toString();
+        String shortest = Double.toString(value);
+        return shortest.indexOf('E') < 0 ? shortest : new BigDecimal(shortest).toString();
     }
 
     /** It is written to memory. */

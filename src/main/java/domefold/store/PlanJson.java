@@ -1,5 +1,6 @@
 package domefold.store;
 
+import domefold.device.Device;
 import domefold.outcome.Band;
 import domefold.outcome.Note;
 import domefold.outcome.Working;
@@ -34,6 +35,16 @@ public final class PlanJson {
     /** The same in UTF-8. */
     public static byte[] bytes(Plan plan, String engine) {
         return written(plan, engine).bytes();
+    }
+
+    /** Writes a device list and forgets it, for a caller who has a thread to spare before the first plan is written. */
+    public static void prepare(List<Device> devices) {
+        JsonOut out = new JsonOut();
+        out.object(() -> out.objects("candidates", devices, device -> {
+            DeviceJson.fields(out, device);
+            out.number("stability", device.widthCm() / device.nominalMl()).text("text", device.line());
+        }));
+        out.bytes();
     }
 
     private static JsonOut written(Plan plan, String engine) {
