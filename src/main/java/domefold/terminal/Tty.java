@@ -4,6 +4,8 @@ import java.io.Closeable;
 import java.io.IOException;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 import org.jline.terminal.Terminal;
 import org.jline.terminal.TerminalBuilder;
 import org.jline.utils.InfoCmp;
@@ -16,6 +18,13 @@ import org.jline.utils.ShutdownHooks;
 public final class Tty implements Closeable {
     /** JLine 4.5 raises a signal for Ctrl-C even where the line discipline leaves it alone, unless told not to. */
     private static final String SIGNALS_FROM_BYTES = "org.jline.terminal.softwareSignals";
+
+    /** What JLine would log, for example about a terminal that nobody has described, it would log onto the screen. */
+    private static final Logger UNHEARD = Logger.getLogger("org.jline");
+
+    static {
+        UNHEARD.setLevel(Level.OFF);
+    }
 
     private final Terminal jline;
     private final TerminalModes modes;

@@ -50,6 +50,16 @@ class BadTerminalSessionsTest {
     }
 
     @Test
+    void aTerminalThatNobodyHasDescribedIsPaintedAllTheSame() throws IOException {
+        try (Consulting consult = Consulting.start(home, 100, 30, Map.of("TERM", "no-such-terminal"), "")) {
+            consult.sees("▸ New consult");
+            consult.keys("q");
+            String left = consult.ended(0);
+            assertFalse(left.contains("infocmp") || left.contains("Exception") || left.contains("WARNING"), left);
+        }
+    }
+
+    @Test
     void aTerminalThatCannotBePaintedIsSpokenToLineByLine() throws IOException {
         try (Consulting consult = Consulting.start(home, 100, 40, Map.of("TERM", "dumb"), "consult")) {
             String asked = consult.sees("Case code");
