@@ -52,6 +52,21 @@ class CommandLineTest {
         assertEquals("", help.err());
     }
 
+    /** The branch that is read for a command line says and takes what the whole tree would. */
+    @ParameterizedTest
+    @MethodSource("commands")
+    void aBranchIsTheWholeTreeWithTheOthersLeftOut(CommandLine command) {
+        String[] names = command.getCommandSpec().qualifiedName().split(" ");
+        String[] words = List.of(names).subList(1, names.length).toArray(new String[0]);
+        CommandLine branch = Commands.branch(new Domefold(Cli.console(Path.of("unused"), new ByteArrayOutputStream(),
+                new ByteArrayOutputStream(), StandardCharsets.UTF_8), FacesHere.of()), words);
+        for (String word : words) {
+            assertEquals(1, branch.getSubcommands().size(), word);
+            branch = branch.getSubcommands().get(word);
+        }
+        assertEquals(command.getUsageMessage(CommandLine.Help.Ansi.OFF), branch.getUsageMessage(CommandLine.Help.Ansi.OFF));
+    }
+
     @Test
     void saysItsVersionAndNothingElse() {
         Cli version = run("--version");
