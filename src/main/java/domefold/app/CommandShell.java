@@ -3,6 +3,7 @@ package domefold.app;
 import domefold.store.ProgramVersion;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import picocli.CommandLine;
 
 /** Takes the arguments apart, runs the command and turns whatever it threw into a sentence and an exit code. */
@@ -25,6 +26,10 @@ public final class CommandShell {
             if (args.length == 0 && console.terminal()) {
                 // Nothing to take apart, and the start screen is up sooner without the parser's classes.
                 return root.run();
+            }
+            Optional<Runner> plain = PlanCommand.plain(root, args);
+            if (plain.isPresent()) {
+                return plain.get().run();
             }
             CommandLine.ParseResult parsed = parsed(root, args);
             CommandLine asked = helpAsked(parsed);

@@ -23,8 +23,8 @@ final class Domefold implements Runner {
     private final Faces faces;
     private final Optional<Homes> settled;
 
-    private final OptionSpec home = OptionSpec.builder("--home").type(String.class).paramLabel("DIR").scopeType(ScopeType.INHERIT)
-            .description("Where records and settings live; otherwise DOMEFOLD_HOME, otherwise the XDG folders.").build();
+    /** None until the command line is taken apart. */
+    private OptionSpec home;
 
     Domefold(Console console, Faces faces) {
         this(console, faces, Optional.empty());
@@ -39,6 +39,8 @@ final class Domefold implements Runner {
 
     /** The options of every command. */
     CommandSpec described() {
+        home = OptionSpec.builder("--home").type(String.class).paramLabel("DIR").scopeType(ScopeType.INHERIT)
+                .description("Where records and settings live; otherwise DOMEFOLD_HOME, otherwise the XDG folders.").build();
         CommandSpec spec = CommandSpec.wrapWithoutInspection(this).name("domefold").subcommandsRepeatable(false).addOption(home)
                 .addOption(OptionSpec.builder("-h", "--help").type(boolean.class).usageHelp(true).scopeType(ScopeType.INHERIT)
                         .description("This help.").build())
@@ -68,7 +70,7 @@ final class Domefold implements Runner {
     }
 
     Homes homes() {
-        String said = home.getValue();
+        String said = home == null ? null : home.getValue();
         return settled.isPresent() && said == null ? settled.get() : Homes.of(Optional.ofNullable(said),
                 console.environment(), Path.of(System.getProperty("user.home")), console.folder());
     }

@@ -14,20 +14,37 @@ import picocli.CommandLine.Model.PositionalParamSpec;
 /** {@code domefold plan}. Described by calls: reading annotations takes a third of what the plan takes. */
 final class PlanCommand implements Runner {
     private final Domefold root;
-    private final PositionalParamSpec file = PositionalParamSpec.builder().index("0").required(true).type(String.class)
-            .paramLabel("CASE.json").description("The case, domefold-case/1.").build();
-    private final OptionSpec list = OptionSpec.builder("--catalogue").type(String.class).paramLabel("FILE")
-            .description("The practice's own device list, domefold-catalogue/1.").build();
-    private final OptionSpec save = OptionSpec.builder("--save").type(boolean.class)
-            .description("Also saves case and plan as a draft record, and says where on standard error.").build();
-    private final OptionSpec as = As.option();
+    private PositionalParamSpec file;
+    private OptionSpec list;
+    private OptionSpec save;
+    private OptionSpec as;
 
     PlanCommand(Domefold root) {
         this.root = root;
     }
 
+    /**
+     * The plan that the plainest command lines ask for, {@code plan CASE.json} with or without {@code --as json} or
+     * {@code --as text} behind it, which need nothing taken apart; empty for all others.
+     */
+    static Optional<Runner> plain(Domefold root, String... args) {
+        boolean as = args.length == 4 && args[2].equals("--as") && (args[3].equals("json") || args[3].equals("text"));
+        if (!as && args.length != 2 || !args[0].equals("plan") || args[1].isEmpty() || args[1].startsWith("-")) {
+            return Optional.empty();
+        }
+        boolean json = as && args[3].equals("json");
+        return Optional.of(() -> run(root, args[1], null, false, json));
+    }
+
     /** The command, its options and what they mean. */
     CommandSpec described() {
+        file = PositionalParamSpec.builder().index("0").required(true).type(String.class).paramLabel("CASE.json")
+                .description("The case, domefold-case/1.").build();
+        list = OptionSpec.builder("--catalogue").type(String.class).paramLabel("FILE")
+                .description("The practice's own device list, domefold-catalogue/1.").build();
+        save = OptionSpec.builder("--save").type(boolean.class)
+                .description("Also saves case and plan as a draft record, and says where on standard error.").build();
+        as = As.option();
         CommandSpec spec = CommandSpec.wrapWithoutInspection(this).name("plan").addPositional(file).addOption(list).addOption(save)
                 .addOption(as);
         spec.usageMessage().description("Reads a case and prints what the tissues allow and which devices remain, with the"
@@ -37,15 +54,19 @@ final class PlanCommand implements Runner {
 
     @Override
     public int run() throws Exception {
-        Workbench bench = root.bench(list.getValue());
-        Case read = bench.readCase(root.console().path(file.getValue()));
+        return run(root, file.getValue(), list.getValue(), Boolean.TRUE.equals(save.getValue()), as.getValue() == Answer.JSON);
+    }
+
+    private static int run(Domefold root, String file, String list, boolean save, boolean json) throws Exception {
+        Workbench bench = root.bench(list);
+        Case read = bench.readCase(root.console().path(file));
         Plan plan = bench.advisor().apply(read);
-        if (Boolean.TRUE.equals(save.getValue())) {
+        if (save) {
             ConsultSaving saving = new ConsultSaving(bench);
             Stored saved = saving.draft(new ConsultDesk(bench, "").begin(Optional.of(read)), "", 0);
             root.console().say("saved as a draft: " + saved.file());
         }
-        if (as.getValue() == Answer.JSON) {
+        if (json) {
             root.console().bytes(PlanJson.bytes(plan, ProgramVersion.text()));
         } else {
             root.console().text(PlanText.of(plan, bench.catalogue(), ProgramVersion.text()));
