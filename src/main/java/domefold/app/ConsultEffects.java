@@ -27,6 +27,7 @@ final class ConsultEffects implements Effects, AutoCloseable {
     private boolean answered;
     private Optional<Claims> claimed = Optional.empty();
     private Stored amended;
+    private Stored signed;
     private String why = "";
     private int unsaved = Exit.DONE;
 
@@ -84,6 +85,9 @@ final class ConsultEffects implements Effects, AutoCloseable {
     }
 
     private Effect.Outcome journalled(Effect.Journal line) throws IOException {
+        if (signed != null) {
+            return new Effect.Failed(line, "This consult is signed; what is changed now is not kept. " + amendInstead());
+        }
         if (journal != null) {
             answered = true;
             journal.append(new Journal.Entry(now(), line.what(), line.questionId(), line.typed()));
@@ -167,15 +171,25 @@ final class ConsultEffects implements Effects, AutoCloseable {
         if (amended != null) {
             return amended(save);
         }
+        if (signed != null) {
+            return new Effect.Failed(save, "This consult is signed as version " + signed.version() + " already. " + amendInstead());
+        }
         Stored stored = save.sign() ? saving.sign(save.interview(), save.author(), revision)
                 : saving.draft(save.interview(), save.author(), revision);
         revision = save.sign() ? 0 : stored.revision();
         unsaved = Exit.DONE;
+        if (save.sign()) {
+            signed = stored;
+        }
         if (save.sign() && journal != null) {
             journal.finish();
             journal = null;
         }
         return new Effect.Done(save, (save.sign() ? "Signed and saved: " : "Saved as a draft: ") + stored.file());
+    }
+
+    private String amendInstead() {
+        return "`domefold records amend " + signed.record().id() + " --reason …` makes the next version.";
     }
 
     /** How a run ends whose last saving failed; a script has to learn of it. */
@@ -196,6 +210,7 @@ final class ConsultEffects implements Effects, AutoCloseable {
         }
         claimed = Optional.empty();
         amended = null;
+        signed = null;
         if (journal != null) {
             if (answered) {
                 journal.close();

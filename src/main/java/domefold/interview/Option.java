@@ -27,7 +27,7 @@ record Option(String word, String meaning) {
         if (found.size() == 1) {
             return found.get(0);
         }
-        String choices = String.join(", ", all.stream().map(word).toList());
+        String choices = String.join(", ", (found.isEmpty() ? all : found).stream().map(word).toList());
         throw new Refusal(found.isEmpty() ? "unknown-word" : "ambiguous-word", questionId,
                 "'" + typed.strip() + "' " + (found.isEmpty() ? "is none of: " : "could be more than one of: ") + choices);
     }

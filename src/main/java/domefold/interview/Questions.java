@@ -160,7 +160,7 @@ final class Questions {
                 (dossier, guide) -> Optional.empty(),
                 (typed, dossier, guide) -> {
                     double ml = one(typed, "mL", "sizeWishMl");
-                    if (!(ml > 0 && ml <= LARGEST_WISH_ML)) {
+                    if (!(ml >= 1 && ml <= LARGEST_WISH_ML)) {
                         throw new Refusal("size-wish", "sizeWishMl",
                                 Numbers.ml(ml) + " is outside 1 to " + Numbers.ml(LARGEST_WISH_ML));
                     }
@@ -207,7 +207,7 @@ final class Questions {
         return new ChoiceQuestion<>("surfaces", Room.WISH, "Surfaces offered: smooth, textured or both",
                 guide -> List.of(Set.of(Surface.SMOOTH), Set.of(Surface.TEXTURED),
                         Set.of(Surface.SMOOTH, Surface.TEXTURED)),
-                Questions::surfacesWord, set -> "only devices with that surface are listed",
+                Questions::surfacesWord, set -> set.size() > 1 ? "every device is listed" : "only devices with that surface are listed",
                 dossier -> Optional.of(dossier.patientCase().setting().surfaces()).filter(set -> !set.isEmpty()),
                 (dossier, set) -> set(dossier, s -> new Setting(s.surveillance(), s.route(), s.funnel(), s.pocket(),
                         s.horizonYears(), set)),
@@ -222,7 +222,8 @@ final class Questions {
         return new ChoiceQuestion<>("surveillance", Room.WISH, "Imaging schedule",
                 guide -> guide.evidence().table("surveillance").rows().stream().toList(),
                 row -> row.text("schedule_id"),
-                row -> row.text("issuer") + ", " + row.text("version") + ": " + row.text("asymptomatic_rule"),
+                row -> row.text("issuer") + (row.text("version").equals("-") ? "" : ", " + row.text("version")) + ": "
+                        + row.text("asymptomatic_rule"),
                 dossier -> dossier.patientCase().setting().surveillance().map(Questions::rowOf),
                 (dossier, row) -> set(dossier, s -> new Setting(Optional.of(row.text("schedule_id")), s.route(),
                         s.funnel(), s.pocket(), s.horizonYears(), s.surfaces())),
@@ -237,7 +238,7 @@ final class Questions {
         return new TextQuestion("horizonYears", Room.WISH, "Horizon: follow-up counted to year", "a number of years", false,
                 List.of("How far exams are counted and curves are drawn, for example 20 years."),
                 dossier -> dossier.patientCase().setting().horizonYears().isPresent()
-                        ? Optional.of(dossier.patientCase().setting().horizonYears().getAsInt() + " years")
+                        ? Optional.of(dossier.patientCase().setting().horizonYears().getAsInt()).map(years -> Numbers.count(years, "year", "years"))
                         : Optional.empty(),
                 (dossier, guide) -> Optional.empty(),
                 (typed, dossier, guide) -> {

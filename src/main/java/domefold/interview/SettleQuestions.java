@@ -36,7 +36,7 @@ final class SettleQuestions {
     static Question pins() {
         return new TextQuestion("pins", Room.DEVICES, "Devices side by side", "two to four device codes", false,
                 List.of("Pin devices in the list with Space; two to four stand side by side."),
-                dossier -> Optional.of(String.join(" ", dossier.choices().pinned())).filter(text -> !text.isEmpty()),
+                dossier -> Optional.of(String.join(", ", dossier.choices().pinned())).filter(text -> !text.isEmpty()),
                 (dossier, guide) -> Optional.empty(),
                 (typed, dossier, guide) -> {
                     List<String> ids = typed.strip().equals("-") ? List.of() : List.of(typed.strip().split("[\\s,]+"));
@@ -79,7 +79,7 @@ final class SettleQuestions {
             int at = Integer.parseInt(word) - 1;
             if (at >= dossier.choices().pinned().size()) {
                 throw new Refusal("no-such-pin", "device", "there is no pinned device " + word + "; "
-                        + dossier.choices().pinned().size() + " are pinned");
+                        + (dossier.choices().pinned().size() == 1 ? "1 is" : dossier.choices().pinned().size() + " are") + " pinned");
             }
             return known(guide, dossier.choices().pinned().get(at), "device");
         }
@@ -201,12 +201,22 @@ final class SettleQuestions {
 
     private static Question discussed() {
         return new TextQuestion("discussed", Room.SETTLE, "Topics talked over", "`all`, `none`, or numbers", false,
-                List.of("The numbered topics of the decision checklist; what is not named stays open and is shown as open."),
+                SettleQuestions::checklist,
                 dossier -> Optional.of(dossier.choices().discussed()).filter(set -> !set.isEmpty())
                         .map(set -> set.size() + (set.size() == 1 ? " topic" : " topics")),
                 (dossier, guide) -> Optional.empty(),
                 (typed, dossier, guide) -> Question.Taken.quietly(
                         dossier.withChoices(dossier.choices().withDiscussed(topics(typed, guide)))));
+    }
+
+    private static List<String> checklist(Guide guide) {
+        List<String> lines = new ArrayList<>();
+        lines.add("The topics of the decision checklist, by number; what is not named stays open and is shown as open.");
+        int number = 0;
+        for (String topic : guide.topics().values()) {
+            lines.add(++number + ". " + topic);
+        }
+        return lines;
     }
 
     private static Set<String> topics(String typed, Guide guide) {

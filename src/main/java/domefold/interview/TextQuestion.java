@@ -17,7 +17,7 @@ final class TextQuestion implements Question {
     private final String prompt;
     private final String expects;
     private final boolean required;
-    private final List<String> help;
+    private final Function<Guide, List<String>> help;
     private final Function<Dossier, Optional<String>> shown;
     private final BiFunction<Dossier, Guide, Optional<String>> offered;
     private final Reader reader;
@@ -29,6 +29,19 @@ final class TextQuestion implements Question {
             String expects,
             boolean required,
             List<String> help,
+            Function<Dossier, Optional<String>> shown,
+            BiFunction<Dossier, Guide, Optional<String>> offered,
+            Reader reader) {
+        this(id, room, prompt, expects, required, guide -> help, shown, offered, reader);
+    }
+
+    TextQuestion(
+            String id,
+            Room room,
+            String prompt,
+            String expects,
+            boolean required,
+            Function<Guide, List<String>> help,
             Function<Dossier, Optional<String>> shown,
             BiFunction<Dossier, Guide, Optional<String>> offered,
             Reader reader) {
@@ -90,6 +103,6 @@ final class TextQuestion implements Question {
 
     @Override
     public List<String> help(Guide guide) {
-        return help;
+        return help.apply(guide);
     }
 }

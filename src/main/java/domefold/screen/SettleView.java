@@ -10,7 +10,9 @@ final class SettleView {
     private SettleView() {}
 
     static void draw(Canvas canvas, int column, int row, int width, int height, ConsultScreen screen) {
-        List<OverlayView.Line> lines = Wrapped.of(canvas, SettledPage.lines(screen.interview()), width);
+        boolean aboutTopics = screen.interview().current().map(question -> question.id().equals("discussed")).orElse(false);
+        List<OverlayView.Line> lines = Wrapped.of(canvas, aboutTopics ? SettledPage.topicsFirst(screen.interview())
+                : SettledPage.lines(screen.interview()), width);
         boolean cut = lines.size() > height;
         int shown = cut ? height - 1 : lines.size();
         for (int i = 0; i < shown; i++) {

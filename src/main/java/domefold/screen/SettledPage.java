@@ -35,6 +35,16 @@ public final class SettledPage {
         return lines;
     }
 
+    /** The same with the topics before the sides, while they are asked about. */
+    static List<OverlayView.Line> topicsFirst(Interview interview) {
+        List<OverlayView.Line> lines = new ArrayList<>();
+        topics(interview, lines);
+        for (Side side : Side.values()) {
+            side(interview, side, lines);
+        }
+        return lines;
+    }
+
     private static void side(Interview interview, Side side, List<OverlayView.Line> lines) {
         Choices.Settled settled = interview.dossier().choices().on(side);
         Optional<Device> device = settled.deviceId().flatMap(interview.guide().catalogue()::find);

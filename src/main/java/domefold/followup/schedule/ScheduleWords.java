@@ -28,7 +28,8 @@ public final class ScheduleWords {
             return fixed(schedule, horizonYears);
         }
         String only = schedule.fillWords().contains(",") ? " It speaks about " + schedule.fillWords() + "." : "";
-        return schedule.id() + " (" + schedule.issuer() + ", " + schedule.version() + ") gives no imaging years; its rule: "
+        return schedule.id() + " (" + schedule.issuer() + (schedule.version().equals("-") ? "" : ", " + schedule.version())
+                + ") gives no imaging years; its rule: "
                 + schedule.rule() + "." + only;
     }
 
