@@ -4,8 +4,21 @@ root=$(cd "$(dirname "${BASH_SOURCE[0]}")/.." && pwd -P)
 jar=$root/target/domefold.jar
 archive=$root/target/domefold.jsa
 stamp=$root/target/built
-java_flags=(-XX:TieredStopAtLevel=1 -XX:+UseSerialGC -XX:-UsePerfData "-XX:SharedArchiveFile=$archive" -Xshare:auto
-    "-Dlibrary.jline.path=$root/target/native" -Xlog:disable -Xlog:all=error:stderr)
+
+# What every start gives to Java, in java_flags. An archive that was cut short would end the JVM at the first page it lacks, so
+# one that has not the size it was made with is left alone; without one everything works, only later.
+set_java_flags() {
+    java_flags=(-XX:TieredStopAtLevel=1 -XX:+UseSerialGC -XX:-UsePerfData "-XX:ErrorFile=$root/target/hs_err_%p.log"
+        "-Dlibrary.jline.path=$root/target/native" -Xlog:disable -Xlog:all=error:stderr)
+    if whole_archive "$archive"; then
+        java_flags+=("-XX:SharedArchiveFile=$archive" -Xshare:auto)
+    fi
+}
+
+# True when the file has the size that stands beside it.
+whole_archive() {
+    [ -f "$1" ] && [ -f "$1.size" ] && [ "$(($(wc -c <"$1")))" = "$(cat "$1.size")" ]
+}
 
 say() { printf '%s\n' "$*" >&2; }
 
@@ -80,8 +93,8 @@ build() {
 # one on top of the JDK's, because only that takes classes as old as those of two of our libraries. The start screen is part of
 # the rehearsal where there is a program that can lend a terminal. Without the archive everything works, only later.
 archive_classes() {
-    local list=$4.list home=$4.home rehearsal
-    rm -rf "$4" "$list" "$home" "$5"
+    local list=$4.list home=$4.home new=$4.new rehearsal
+    rm -rf "$4" "$4.size" "$new" "$list" "$home" "$5"
     rehearsal=(env "DOMEFOLD_HOME=$home" TERM=xterm-256color LC_ALL=C.UTF-8 "$1" -Xshare:off -XX:TieredStopAtLevel=1
         "-XX:DumpLoadedClassList=$list" "-Dlibrary.jline.path=$5" -Xlog:disable
         -cp "$2" domefold.app.ClassArchive "$3" "$5")
@@ -90,9 +103,12 @@ archive_classes() {
     else
         "${rehearsal[@]}" >/dev/null 2>&1 </dev/null || true
     fi
-    "$1" -XX:TieredStopAtLevel=1 -XX:+UseSerialGC -Xshare:dump "-XX:SharedClassListFile=$list" "-XX:SharedArchiveFile=$4" \
-        -Xlog:disable -cp "$2" >/dev/null 2>&1 </dev/null || rm -f "$4"
-    rm -rf "$list" "$home"
+    if "$1" -XX:TieredStopAtLevel=1 -XX:+UseSerialGC -Xshare:dump "-XX:SharedClassListFile=$list" "-XX:SharedArchiveFile=$new" \
+        -Xlog:disable -cp "$2" >/dev/null 2>&1 </dev/null; then
+        printf '%d\n' "$(wc -c <"$new")" >"$4.size"
+        mv "$new" "$4"
+    fi
+    rm -rf "$list" "$home" "$new"
 }
 
 # Builds only when needed, quietly unless it fails; two at once wait for each other.

@@ -94,6 +94,12 @@ public record Console(OutputStream out, OutputStream err, Map<String, String> en
         }
     }
 
+    /** The user's home folder as the environment names it; where that is no absolute path, as the system does. */
+    Path userHome() {
+        String said = environment.getOrDefault("HOME", "");
+        return Path.of(said.startsWith("/") ? said : System.getProperty("user.home"));
+    }
+
     /** A path as typed, made absolute. */
     Path path(String typed) {
         return folder.resolve(typed);

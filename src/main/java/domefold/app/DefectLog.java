@@ -36,7 +36,7 @@ final class DefectLog {
             return console.path(home).resolve("log");
         }
         String state = console.environment().getOrDefault("XDG_STATE_HOME", "");
-        Path base = state.startsWith("/") ? Path.of(state) : Path.of(System.getProperty("user.home"), ".local", "state");
+        Path base = state.startsWith("/") ? Path.of(state) : console.userHome().resolve(".local").resolve("state");
         return base.resolve("domefold").resolve("log");
     }
 }

@@ -72,7 +72,7 @@ final class Domefold implements Runner {
     Homes homes() {
         String said = home == null ? null : home.getValue();
         return settled.isPresent() && said == null ? settled.get() : Homes.of(Optional.ofNullable(said),
-                console.environment(), Path.of(System.getProperty("user.home")), console.folder());
+                console.environment(), console.userHome(), console.folder());
     }
 
     /** The surgeon's settings; none where there is no file. */

@@ -1,6 +1,7 @@
 package domefold.app;
 
 import domefold.line.LineConsult;
+import domefold.terminal.Job;
 import domefold.terminal.Tty;
 import java.io.IOError;
 import java.io.IOException;
@@ -56,15 +57,13 @@ final class TypedLines implements LineInput {
         reader.getKeyMaps().get(LineReader.MAIN).bind(new Reference("suspend"), KeyMap.ctrl('Z'));
     }
 
-    /** Gives the terminal back and stops this process, as Ctrl-Z would have; the reader draws its line again afterwards. */
+    /** Gives the terminal back and stops the job, as Ctrl-Z would have; the reader draws its line again afterwards. */
     private boolean suspend() {
         tty.jline().setAttributes(found);
         try {
-            new ProcessBuilder("kill", "-STOP", Long.toString(ProcessHandle.current().pid())).start().waitFor();
+            Job.stop();
         } catch (IOException cannotStop) {
-            // Without that program it goes on as if the key had not been pressed.
-        } catch (InterruptedException interruption) {
-            Thread.currentThread().interrupt();
+            // Without a program for it this goes on as if the key had not been pressed.
         }
         tty.jline().enterRawMode();
         reader.callWidget(LineReader.REDRAW_LINE);

@@ -5,11 +5,13 @@ import java.io.Closeable;
 import java.io.IOException;
 import java.util.EnumMap;
 import java.util.Map;
-import java.util.concurrent.TimeUnit;
 import org.jline.terminal.Terminal;
 
 /** The terminal while the full screen has it: entered, signalled, suspended, resumed, and given back once. */
 final class Session implements Closeable {
+    /** Two writes and a call take a fraction of this; somebody who stops and continues a program takes longer. */
+    private static final long LONGEST_GIVING_BACK_NS = 200_000_000;
+
     private final Tty tty;
     private final TtyTerminal terminal;
     private final Glass glass;
@@ -68,6 +70,7 @@ final class Session implements Closeable {
             }
             if (askedToSuspend) {
                 askedToSuspend = false;
+                continued = false;
                 suspend();
                 return false;
             }
@@ -91,15 +94,16 @@ final class Session implements Closeable {
         terminal.getTerminalSize();
     }
 
-    /** Gives the terminal back, stops this process as the terminal's own Ctrl-Z would have, and goes on when continued. */
+    /**
+     * Gives the terminal back, stops the job, and goes on when continued. A stop that came from outside has handed the terminal to
+     * the shell already; then giving it back is what stops this process, and it must not be stopped again when it goes on.
+     */
     private void suspend() throws IOException {
+        long before = System.nanoTime();
         glass.leave();
         terminal.giveKeysBack();
-        Process stop = new ProcessBuilder("kill", "-STOP", Long.toString(ProcessHandle.current().pid())).start();
-        try {
-            stop.waitFor(1, TimeUnit.SECONDS);
-        } catch (InterruptedException interruption) {
-            Thread.currentThread().interrupt();
+        if (!continued && System.nanoTime() - before < LONGEST_GIVING_BACK_NS) {
+            Job.stop();
         }
         terminal.takeKeys();
         terminal.getTerminalSize();

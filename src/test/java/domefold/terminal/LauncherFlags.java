@@ -17,7 +17,7 @@ public final class LauncherFlags {
 
     private static List<String> read() {
         try {
-            Process shell = new ProcessBuilder("bash", "-c", ". scripts/lib.sh && printf '%s\\n' \"${java_flags[@]}\"")
+            Process shell = new ProcessBuilder("bash", "-c", ". scripts/lib.sh && set_java_flags && printf '%s\\n' \"${java_flags[@]}\"")
                     .redirectError(ProcessBuilder.Redirect.INHERIT).start();
             String flags = new String(shell.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
             if (flags.isBlank()) {
