@@ -10,6 +10,9 @@ import java.util.Optional;
 /** Which view belongs to which room, and which hints. */
 final class RoomViews {
     private static final int WIDE = 110;
+    /** Rows the conversation has in a short window before what stands below it gets more than its fewest. */
+    private static final int ROWS_TO_ASK = 9;
+    private static final int MOST_SETTLED_ROWS = 9;
 
     private RoomViews() {}
 
@@ -43,7 +46,8 @@ final class RoomViews {
             beside(canvas, left + 2, row, canvas.columns() - left - 3, height, previewed, settling);
             asTyped(canvas, row, screen, previewed);
         } else {
-            int below = settling ? Math.min(height / 2, 9) : AllowsView.COMPACT_ROWS;
+            int wanted = settling ? Math.min(height / 2, MOST_SETTLED_ROWS) : AllowsView.COMPACT_ROWS;
+            int below = Math.min(wanted, Math.max(AllowsView.FEWEST_ROWS, height - 1 - ROWS_TO_ASK));
             int above = height - below - 1;
             ConversationView.draw(canvas, 1, row, canvas.columns() - 2, above, screen.interview(), screen.entry(), screen.said(), screen.saidRole());
             canvas.fill(1, row + above, canvas.columns() - 2, canvas.glyphs().horizontal(), Role.FAINT);
