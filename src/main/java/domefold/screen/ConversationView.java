@@ -142,7 +142,8 @@ final class ConversationView {
         }
     }
 
-    private static void typed(Canvas canvas, int column, int row, int width, EntryLine entry) {
+    /** The line being typed in that many cells; a longer one moves left so that its cursor stays in sight. */
+    static void typed(Canvas canvas, int column, int row, int width, EntryLine entry) {
         int at = canvas.text(column, row, "> ", Role.QUESTION);
         int room = width - 3;
         int skip = Math.max(0, entry.cursor() - room);
