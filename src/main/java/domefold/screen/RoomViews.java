@@ -143,7 +143,7 @@ final class RoomViews {
                 hints.add(new Screen.Hint("F10", "pairs"));
             }
             case RECORD -> {
-                hints.add(new Screen.Hint("s Enter", "signs"));
+                hints.add(new Screen.Hint("sign kb Enter", "signs"));
                 hints.add(new Screen.Hint("d Enter", "saves a draft"));
                 hints.add(new Screen.Hint("Up Down", "scroll"));
             }
