@@ -5,6 +5,15 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import domefold.canvas.Canvas;
 import domefold.canvas.Glyphs;
+import domefold.interview.Choices;
+import domefold.interview.Dossier;
+import domefold.interview.Interview;
+import domefold.interview.Room;
+import domefold.patient.Case;
+import domefold.store.CaseFile;
+import domefold.store.CaseRules;
+import java.io.IOException;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -63,6 +72,21 @@ class ShortWindowTest {
         Walk walk = Walk.consult().lines(Walk.ORDINARY.subList(0, 4));
         assertTrue(walk.picture(80, 18).contains("\n >"), walk.picture(80, 18));
         assertTrue(walk.picture(80, 19).contains("\n >"), walk.picture(80, 19));
+    }
+
+    @Test
+    void aCaseReadFromAFileIsAskedOnInAShortWindow() throws IOException {
+        Desk desk = Walk.desk();
+        Case read = CaseFile.read(Path.of("demo-data/ordinary.json"), CaseRules.FORM_ONLY);
+        for (Room room : Room.values()) {
+            ConsultScreen screen = ConsultScreen.of(desk, Interview.begin(desk.guide(), new Dossier(read, Choices.NONE)));
+            if (room.asks()) {
+                ConsultScreen there = screen.with(screen.interview().goTo(room), room).withEntry(EntryLine.of(REFUSED));
+                for (int columns : new int[] {60, 80, 109}) {
+                    entryInSight((ConsultScreen) there.onKey(Key.of(Key.Kind.ENTER)).next(), columns, 18);
+                }
+            }
+        }
     }
 
     @ParameterizedTest(name = "{0}x{1}")
