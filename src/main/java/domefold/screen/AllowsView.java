@@ -20,10 +20,15 @@ import java.util.OptionalDouble;
 
 /** "What this allows so far", beside the conversation: rulers per side, and how many devices still fit. */
 final class AllowsView {
-    /** Rows the narrow form needs. */
+    /** Rows the narrow form takes where it can. */
     static final int COMPACT_ROWS = 8;
+    /** Rows for a line each side and the count of devices. */
+    static final int FEWEST_ROWS = 3;
+    private static final int RULER_ROWS = 3;
+    private static final int MOST_CAUTION_ROWS = 2;
     private static final int FULL_ROWS = 19;
     private static final int LABEL = 7;
+    private static final int NARROW = 60;
     private static final String FOLD = "fold ";
 
     private AllowsView() {}
@@ -35,7 +40,7 @@ final class AllowsView {
             return;
         }
         if (height < FULL_ROWS) {
-            compact(canvas, column, row, width, screen, plan.get());
+            compact(canvas, column, row, width, height, screen, plan.get());
         } else {
             full(canvas, column, row, width, height, screen, plan.get());
         }
@@ -46,27 +51,51 @@ final class AllowsView {
         List<String> lines = new ArrayList<>();
         screen.interview().current().ifPresent(question -> question.help(screen.interview().guide())
                 .forEach(text -> lines.addAll(canvas.wrap(text, width))));
-        int room = height - 4;
-        for (int i = 0; i < Math.min(room, lines.size()); i++) {
+        List<String> later = canvas.wrap("What the tissues allow appears here once the age and both base widths are read.", width);
+        int room = Math.max(0, height - 4);
+        int shown = Math.min(room, lines.size());
+        for (int i = 0; i < shown; i++) {
             boolean more = i == room - 1 && lines.size() > room;
             canvas.textWithin(column, row + i, width, more ? "… ? shows the rest" : lines.get(i), Role.FAINT);
         }
-        int at = row + Math.min(room, lines.size()) + 1;
-        for (String text : canvas.wrap("What the tissues allow appears here once the age and both base widths are read.", width)) {
-            canvas.text(column, at++, text, Role.FAINT);
+        int at = row + (shown == 0 ? 0 : shown + 1);
+        for (int i = 0; i < later.size() && at < row + height; i++) {
+            canvas.text(column, at++, later.get(i), Role.FAINT);
         }
     }
 
-    private static void compact(Canvas canvas, int column, int row, int width, ConsultScreen screen, Plan plan) {
+    /**
+     * A line a side and the count of devices always; where rows are left first a caution, then the rulers, then what the line of a
+     * side has no room for.
+     */
+    private static void compact(Canvas canvas, int column, int row, int width, int height, ConsultScreen screen, Plan plan) {
+        int left = height - FEWEST_ROWS;
+        int cautions = notes(plan).isEmpty() || left < 1 ? 0 : 1;
+        boolean rulers = left - cautions >= RULER_ROWS;
+        left -= cautions + (rulers ? RULER_ROWS : 0);
+        int words = width < NARROW ? LABEL - 1 : LABEL;
+        int longer = 0;
+        for (Side side : Side.values()) {
+            longer += parts(canvas, plan.side(side), width - words).size() - 1;
+        }
+        boolean whole = longer <= left;
         int at = row;
         for (Side side : Side.values()) {
-            canvas.textWithin(column, at, width, TextWidth.padRight(side.toString(), LABEL) + sentence(plan.side(side), true), Role.BODY);
-            widthRuler(canvas, column, at + 1, width, screen, plan, side);
-            at += 2;
+            canvas.text(column, at, side.toString(), Role.BODY);
+            List<String> parts = parts(canvas, plan.side(side), width - words);
+            for (String part : whole ? parts : parts.subList(0, 1)) {
+                canvas.textWithin(column + words, at++, width - words, part, Role.BODY);
+            }
+            if (rulers) {
+                widthRuler(canvas, column, at++, width, screen, plan, side);
+            }
         }
-        SideRuler.WIDTH_CM.scale(canvas, column + LABEL, at, width - LABEL, 2, "cm");
-        canvas.textWithin(column, at + 1, width, devices(plan), Role.LABEL);
-        caution(canvas, column, at + 2, width, 2, plan);
+        if (rulers) {
+            SideRuler.WIDTH_CM.scale(canvas, column + LABEL, at++, width - LABEL, 2, "cm");
+        }
+        String devices = devices(plan);
+        canvas.textWithin(column, at, width, canvas.width(devices) <= width ? devices : devices.split(";")[0], Role.LABEL);
+        caution(canvas, column, at + 1, width, Math.min(MOST_CAUTION_ROWS, row + height - at - 1), plan);
     }
 
     private static void full(Canvas canvas, int column, int row, int width, int height, ConsultScreen screen, Plan plan) {
@@ -75,7 +104,7 @@ final class AllowsView {
         for (Side side : Side.values()) {
             SideLimits limits = plan.side(side);
             canvas.text(column, at, side.toString(), Role.LABEL);
-            canvas.textWithin(column + LABEL, at, width - LABEL, sentence(limits, false), Role.BODY);
+            canvas.textWithin(column + LABEL, at, width - LABEL, sentence(limits), Role.BODY);
             canvas.text(column, at + 1, "width", Role.FAINT);
             widthRuler(canvas, column, at + 1, width, screen, plan, side);
             SideRuler.WIDTH_CM.scale(canvas, column + LABEL, at + 2, width - LABEL, 2, "cm");
@@ -140,16 +169,14 @@ final class AllowsView {
                 .map(c -> c.device().widthCm()).toList();
     }
 
-    /** Ceiling, volume, fold and pocket in one line; without the fold where a line of its own says it. */
-    private static String sentence(SideLimits limits, boolean withFold) {
+    /** Ceiling, volume and pocket in one line, the fold having one of its own. */
+    private static String sentence(SideLimits limits) {
         List<String> parts = said(limits);
-        if (!withFold) {
-            parts.removeIf(part -> part.startsWith(FOLD));
-        }
+        parts.removeIf(part -> part.startsWith(FOLD));
         return parts.isEmpty() ? "nothing yet" : String.join("  ", parts);
     }
 
-    /** The same in lines of that width, no part of it broken. */
+    /** Ceiling, volume, fold and pocket in lines of that width, no part of it broken. */
     static List<String> parts(Canvas canvas, SideLimits limits, int width) {
         List<String> lines = new ArrayList<>();
         for (String part : said(limits)) {
@@ -196,13 +223,19 @@ final class AllowsView {
                 .filter(c -> c.left().verdict() == Verdict.FITS && c.right().verdict() == Verdict.FITS).count();
     }
 
-    /** At most one caution in sight, with a count of the others. */
-    private static void caution(Canvas canvas, int column, int row, int width, int rows, Plan plan) {
+    /** What stands against an operation first, then what each side's limits come with, then the rest. */
+    private static List<Note> notes(Plan plan) {
         List<Note> notes = new ArrayList<>(plan.blocked());
         for (Side side : Side.values()) {
             plan.side(side).notes().forEach(note -> notes.add(new Note(note.code(), side + ": " + note.text())));
         }
         plan.notes().stream().filter(note -> !note.code().equals("invented-catalogue")).forEach(notes::add);
+        return notes;
+    }
+
+    /** At most one caution in sight, with a count of the others. */
+    private static void caution(Canvas canvas, int column, int row, int width, int rows, Plan plan) {
+        List<Note> notes = notes(plan);
         if (notes.isEmpty() || rows < 1) {
             return;
         }

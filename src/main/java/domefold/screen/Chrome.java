@@ -14,6 +14,7 @@ final class Chrome {
     /** Rows below a screen's own drawing: the list sentence and the hints. */
     static final int BOTTOM = 2;
 
+    private static final int APART = 3;
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMMM yyyy", Locale.ENGLISH);
 
     private Chrome() {}
@@ -26,11 +27,14 @@ final class Chrome {
     static void draw(Canvas canvas, Desk desk, Interview interview, Room shown) {
         int at = canvas.text(1, 0, "Domefold", Role.TITLE);
         String code = interview.dossier().patientCase().code();
-        at = canvas.text(at + 3, 0, code.isBlank() ? "new consult" : code, Role.LABEL);
-        canvas.text(at + 3, 0, DAY.format(interview.dossier().patientCase().date()), Role.FAINT);
-        at += DAY.format(interview.dossier().patientCase().date()).length() + 3;
+        at = canvas.text(at + APART, 0, code.isBlank() ? "new consult" : code, Role.LABEL);
+        String day = DAY.format(interview.dossier().patientCase().date());
         String aside = desk.practice() ? "PRACTICE: an invented patient" : "supports your judgement, replaces none of it";
-        if (at + aside.length() < canvas.columns()) {
+        int room = canvas.columns() - 1 - aside.length() - APART;
+        if (!desk.practice() || at + APART + day.length() <= room) {
+            at = canvas.text(at + APART, 0, day, Role.FAINT);
+        }
+        if (desk.practice() || at <= room) {
             canvas.textRight(canvas.columns() - 1, 0, aside, desk.practice() ? Role.BANNER : Role.FAINT);
         }
         rooms(canvas, interview, shown);
@@ -46,7 +50,9 @@ final class Chrome {
             boolean here = room == shown;
             boolean done = room.asks() && interview.openIn(room).isEmpty();
             canvas.text(at, 1, here ? String.valueOf(canvas.glyphs().pointer()) : " ", Role.LABEL);
-            at = canvas.text(at + 1, 1, room.title(), here ? Role.SELECTED : done ? Role.BODY : Role.FAINT) + gap;
+            boolean whole = at + 1 + room.title().length() <= canvas.columns();
+            String title = whole ? room.title() : String.valueOf(canvas.glyphs().ellipsis());
+            at = canvas.text(at + 1, 1, title, here ? Role.SELECTED : done ? Role.BODY : Role.FAINT) + gap;
         }
     }
 }

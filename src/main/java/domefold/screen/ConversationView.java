@@ -2,6 +2,7 @@ package domefold.screen;
 
 import domefold.canvas.Canvas;
 import domefold.canvas.Role;
+import domefold.canvas.TextWidth;
 import domefold.interview.Exchange;
 import domefold.interview.Interview;
 import domefold.interview.Question;
@@ -24,21 +25,22 @@ final class ConversationView {
         }
     }
 
+    /** In whatever height there is: the entry always, then the question, then what was said, then what went before. */
     static void draw(Canvas canvas, int column, int row, int width, int height, Interview interview, EntryLine entry,
             List<String> said, Role saidRole) {
-        List<Line> below = asked(canvas, interview, width);
+        List<Line> asked = asked(canvas, interview, width);
         List<Line> remarks = new ArrayList<>();
         for (String sentence : said) {
             for (String part : canvas.wrap(sentence, width - 2)) {
                 remarks.add(new Line("", part, saidRole));
             }
         }
-        int kept = Math.min(remarks.size(), Math.max(1, Math.min(MOST_SAID_LINES, height - below.size() - 2)));
-        List<Line> last = new ArrayList<>(remarks.subList(0, kept));
-        int entryRow = row + height - 1 - last.size();
-        int top = entryRow - below.size();
+        int room = Math.max(0, height - 1);
+        List<Line> last = beginning(canvas, remarks, Math.min(room, Math.max(1, Math.min(MOST_SAID_LINES, room - asked.size() - 1))), width);
+        List<Line> below = beginning(canvas, asked, room - last.size(), width);
+        int top = row + room - last.size() - below.size();
         List<Line> past = past(canvas, interview, width);
-        int from = Math.max(0, past.size() - (top - row - (past.isEmpty() ? 0 : 1)));
+        int from = Math.min(past.size(), Math.max(0, past.size() - (top - row - (past.isEmpty() ? 0 : 1))));
         while (from < past.size() && !past.get(from).first()) {
             from++;
         }
@@ -54,6 +56,18 @@ final class ConversationView {
         for (Line line : last) {
             line(canvas, column, at++, width, line);
         }
+    }
+
+    /** The first of the lines, an ellipsis on the last where some are left out. */
+    private static List<Line> beginning(Canvas canvas, List<Line> lines, int most, int width) {
+        if (lines.size() <= most || most <= 0) {
+            return lines.subList(0, Math.min(lines.size(), Math.max(0, most)));
+        }
+        List<Line> kept = new ArrayList<>(lines.subList(0, most));
+        Line end = kept.get(most - 1);
+        String cut = TextWidth.cut(end.text(), width - 2, canvas.glyphs().ellipsis());
+        kept.set(most - 1, new Line(end.label(), cut.equals(end.text()) ? cut + " " + canvas.glyphs().ellipsis() : cut, end.role()));
+        return kept;
     }
 
     private static List<Line> asked(Canvas canvas, Interview interview, int width) {
@@ -128,7 +142,8 @@ final class ConversationView {
         }
     }
 
-    private static void typed(Canvas canvas, int column, int row, int width, EntryLine entry) {
+    /** The line being typed in that many cells; a longer one moves left so that its cursor stays in sight. */
+    static void typed(Canvas canvas, int column, int row, int width, EntryLine entry) {
         int at = canvas.text(column, row, "> ", Role.QUESTION);
         int room = width - 3;
         int skip = Math.max(0, entry.cursor() - room);

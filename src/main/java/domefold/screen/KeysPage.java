@@ -27,7 +27,8 @@ public final class KeysPage {
             new Row("everywhere", "if …", "tries another answer beside the consult: if base width 12.8 13"),
             new Row("everywhere", "doubt", "typed: how sure verdicts and order are, and what a second reading would buy"),
             new Row("everywhere", "pairs", "typed: pairs of devices for two sides that differ"),
-            new Row("everywhere", "PgUp PgDn", "scrolls what is longer than the window; Up Down by one row"),
+            new Row("everywhere", "summary", "typed: every answer so far, those too that have moved out of the window"),
+            new Row("everywhere", "PgUp PgDn", "scrolls Limits, Record, what if and every page laid over a room; Up Down by one row"),
             new Row("everywhere", "Tab", "completes a word"),
             new Row("everywhere", "Ctrl-C", "leaves; the consult is offered again at the next start"),
             new Row("everywhere", "Ctrl-L", "draws the window again"),
@@ -46,7 +47,7 @@ public final class KeysPage {
             new Row("What owning it asks", "Tab Shift-Tab", "the next part, the part before; Home the first"),
             new Row("What owning it asks", "a typed line", "`mri`, `attend 60`, `year 30`, `schedule US-2020`, `reset`"),
             new Row("What owning it asks", "Esc F9", "back to the devices"),
-            new Row("Record", "s, then Enter", "signs the consult and saves it"),
+            new Row("Record", "sign kb, Enter", "signs the consult and saves it; your initials in place of kb"),
             new Row("Record", "d, then Enter", "saves it as a draft"));
 
     private KeysPage() {}

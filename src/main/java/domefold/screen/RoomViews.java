@@ -10,6 +10,11 @@ import java.util.Optional;
 /** Which view belongs to which room, and which hints. */
 final class RoomViews {
     private static final int WIDE = 110;
+    /** Rows the conversation has in a short window before what stands below it gets more than its fewest. */
+    private static final int ROWS_TO_ASK = 9;
+    private static final int MOST_SETTLED_ROWS = 9;
+    /** Cells kept for the count of rows where it is drawn after the entry line. */
+    private static final int COUNT = 26;
 
     private RoomViews() {}
 
@@ -43,7 +48,8 @@ final class RoomViews {
             beside(canvas, left + 2, row, canvas.columns() - left - 3, height, previewed, settling);
             asTyped(canvas, row, screen, previewed);
         } else {
-            int below = settling ? Math.min(height / 2, 9) : AllowsView.COMPACT_ROWS;
+            int wanted = settling ? Math.min(height / 2, MOST_SETTLED_ROWS) : AllowsView.COMPACT_ROWS;
+            int below = Math.min(wanted, Math.max(AllowsView.FEWEST_ROWS, height - 1 - ROWS_TO_ASK));
             int above = height - below - 1;
             ConversationView.draw(canvas, 1, row, canvas.columns() - 2, above, screen.interview(), screen.entry(), screen.said(), screen.saidRole());
             canvas.fill(1, row + above, canvas.columns() - 2, canvas.glyphs().horizontal(), Role.FAINT);
@@ -69,22 +75,31 @@ final class RoomViews {
         }
     }
 
-    /** The entry line of a room that shows more than it asks, with what was said last beside it. */
+    /** The entry line of a room that shows more than it asks, before the count of rows, with what was said last beside it. */
     static void entry(Canvas canvas, int row, ConsultScreen screen) {
-        int at = canvas.text(1, row, "> ", Role.QUESTION);
-        canvas.text(at, row, screen.entry().text(), Role.ANSWER);
-        canvas.cursor(at + screen.entry().cursor(), row);
-        said(canvas, row, at, screen);
+        int edge = screen.whatIf().isPresent() ? canvas.columns() - COUNT : blankFrom(canvas, row);
+        ConversationView.typed(canvas, 1, row, edge - 2, screen.entry());
+        said(canvas, row, edge, screen);
+    }
+
+    /** The first cell of what already stands at the right of a row, or the row's end. */
+    private static int blankFrom(Canvas canvas, int row) {
+        int column = 1;
+        while (column < canvas.columns() && canvas.codePointAt(column, row) == ' ') {
+            column++;
+        }
+        return column;
     }
 
     /** Beside the entry line where there is room for it, else on the rows above. */
-    private static void said(Canvas canvas, int row, int at, ConsultScreen screen) {
+    private static void said(Canvas canvas, int row, int edge, ConsultScreen screen) {
         if (screen.said().isEmpty()) {
             return;
         }
         String text = String.join(" ", screen.said());
-        int after = at + canvas.width(screen.entry().text()) + (screen.entry().isEmpty() ? 1 : 3);
-        if (canvas.width(text) <= canvas.columns() - after - 1) {
+        int after = 3 + canvas.width(screen.entry().text()) + (screen.entry().isEmpty() ? 1 : 3);
+        int end = screen.whatIf().isPresent() ? edge : canvas.columns();
+        if (canvas.width(text) <= end - after - 1) {
             canvas.fill(after, row, canvas.columns() - after, ' ', Role.BODY);
             canvas.text(after, row, text, screen.saidRole());
             return;
@@ -128,7 +143,7 @@ final class RoomViews {
                 hints.add(new Screen.Hint("F10", "pairs"));
             }
             case RECORD -> {
-                hints.add(new Screen.Hint("s Enter", "signs"));
+                hints.add(new Screen.Hint("sign kb Enter", "signs"));
                 hints.add(new Screen.Hint("d Enter", "saves a draft"));
                 hints.add(new Screen.Hint("Up Down", "scroll"));
             }
