@@ -7,8 +7,10 @@ import domefold.report.ScheduleText;
 import domefold.store.AnswerJson;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
+import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Mixin;
@@ -26,7 +28,7 @@ final class ScheduleCommand implements Runner {
     private String id;
 
     @Option(names = "--fill", paramLabel = "saline|gel", required = true, converter = FillConverter.class,
-            description = "What fills the device.")
+            completionCandidates = FillWords.class, description = "What fills the device.")
     private Fill fill;
 
     @Option(names = "--from", paramLabel = "DATE", required = true, converter = DateConverter.class,
@@ -70,6 +72,14 @@ final class ScheduleCommand implements Runner {
         json.put("symptom", answer.symptom());
         json.put("dateRule", answer.dateRule());
         return json;
+    }
+
+    /** What the completion script offers. */
+    static final class FillWords implements Iterable<String> {
+        @Override
+        public Iterator<String> iterator() {
+            return Stream.of(Fill.values()).map(Fill::key).iterator();
+        }
     }
 
     static final class FillConverter implements ITypeConverter<Fill> {
