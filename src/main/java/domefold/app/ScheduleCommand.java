@@ -35,7 +35,8 @@ final class ScheduleCommand implements Runner {
             description = "The day of the operation, as 2026-03-04.")
     private LocalDate from;
 
-    @Option(names = "--years", paramLabel = "N", required = true, description = "How many years to look ahead.")
+    @Option(names = "--years", paramLabel = "N", required = true, converter = YearsConverter.class,
+            description = "How many years to look ahead.")
     private int years;
 
     @Mixin
@@ -47,9 +48,6 @@ final class ScheduleCommand implements Runner {
 
     @Override
     public int run() throws Exception {
-        if (years < 1 || years > MOST_YEARS) {
-            throw new WrongUsage("--years is " + years + "; write 1 to " + MOST_YEARS);
-        }
         ScheduleAnswer answer = ScheduleAnswer.of(Schedules.of(root.evidence()), id, fill, from, years);
         if (as.json()) {
             root.console().json(AnswerJson.text(json(answer)));
@@ -91,6 +89,12 @@ final class ScheduleCommand implements Runner {
                 }
             }
             throw new TypeConversionException("'" + typed + "' is not known; write saline or gel");
+        }
+    }
+
+    static final class YearsConverter extends WholeConverter {
+        YearsConverter() {
+            super(1, MOST_YEARS);
         }
     }
 
