@@ -13,7 +13,13 @@ final class AsList {
 
     /** How a list may be printed. */
     enum Form {
-        TEXT, JSON, CSV
+        TEXT, JSON, CSV;
+
+        /** As it is typed, and as the completion script offers it. */
+        @Override
+        public String toString() {
+            return name().toLowerCase(java.util.Locale.ROOT);
+        }
     }
 
     void answer(Console console, Supplier<String> text, Supplier<Lists> list) {
@@ -28,7 +34,7 @@ final class AsList {
         @Override
         public Form convert(String typed) {
             for (Form form : Form.values()) {
-                if (form.name().toLowerCase(java.util.Locale.ROOT).equals(typed)) {
+                if (form.toString().equals(typed)) {
                     return form;
                 }
             }

@@ -3,6 +3,7 @@ package domefold.app;
 import domefold.store.AtomicFile;
 import domefold.store.Stored;
 import java.nio.file.Path;
+import java.util.Iterator;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -16,12 +17,21 @@ final class ExportCommand implements Runner {
     @Parameters(paramLabel = "ID", description = "The case code.")
     private String id;
 
-    @Option(names = "--as", paramLabel = "FORMAT", required = true, description = "text, pdf, patient, order, ics, fhir or json.")
+    @Option(names = "--as", paramLabel = "FORMAT", required = true, completionCandidates = Formats.class,
+            description = "text, pdf, patient, order, ics, fhir or json.")
     private String format;
 
     @Option(names = "--out", paramLabel = "FILE", description = "Where to; a file of that name is replaced. Otherwise standard"
             + " output.")
     private String out;
+
+    /** What the completion script offers. */
+    static final class Formats implements Iterable<String> {
+        @Override
+        public Iterator<String> iterator() {
+            return RecordOut.formats().iterator();
+        }
+    }
 
     ExportCommand(Domefold root) {
         this.root = root;

@@ -18,12 +18,14 @@ import domefold.store.ImplantDetail;
 import domefold.store.Stored;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -38,7 +40,8 @@ final class ImplantedCommand implements Runner {
     @Parameters(paramLabel = "ID", description = "The case code.")
     private String id;
 
-    @Option(names = "--side", paramLabel = "left|right", required = true, description = "Her own left or right.")
+    @Option(names = "--side", paramLabel = "left|right", required = true, completionCandidates = SideWords.class,
+            description = "Her own left or right.")
     private String side;
 
     @Option(names = "--fill", paramLabel = "ML", required = true, converter = DecimalConverter.class,
@@ -61,6 +64,14 @@ final class ImplantedCommand implements Runner {
 
     @Mixin
     private As as;
+
+    /** What the completion script offers. */
+    static final class SideWords implements Iterable<String> {
+        @Override
+        public Iterator<String> iterator() {
+            return Stream.of(Side.values()).map(Side::key).iterator();
+        }
+    }
 
     ImplantedCommand(Domefold root) {
         this.root = root;

@@ -4,8 +4,10 @@ import domefold.record.RecordEvent;
 import domefold.store.AnswerJson;
 import domefold.store.Stored;
 import java.time.LocalDate;
+import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -20,8 +22,9 @@ final class MarkCommand implements Runner {
     @Parameters(index = "0", paramLabel = "ID", description = "The case code.")
     private String id;
 
-    @Parameters(index = "1", paramLabel = "ordered|booked|done", description = "What happened. A booking before the"
-            + " operation and before the first exam may be held is for the operation, any other for imaging.")
+    @Parameters(index = "1", paramLabel = "ordered|booked|done", completionCandidates = KindWords.class,
+            description = "What happened. A booking before the operation and before the first exam may be held is for the"
+                    + " operation, any other for imaging.")
     private String what;
 
     @Option(names = "--on", paramLabel = "DATE", description = "The day; today without it. A booking needs it.")
@@ -35,6 +38,15 @@ final class MarkCommand implements Runner {
 
     @Mixin
     private As as;
+
+    /** What the completion script offers: all but the one that {@code implanted} enters. */
+    static final class KindWords implements Iterable<String> {
+        @Override
+        public Iterator<String> iterator() {
+            return Stream.of(RecordEvent.Kind.values()).filter(kind -> kind != RecordEvent.Kind.IMPLANTED)
+                    .map(RecordEvent.Kind::key).iterator();
+        }
+    }
 
     MarkCommand(Domefold root) {
         this.root = root;

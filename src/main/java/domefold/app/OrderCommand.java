@@ -4,6 +4,7 @@ import domefold.export.Lists;
 import domefold.outcome.Refusal;
 import domefold.records.Bookings;
 import domefold.records.RecordHeader;
+import domefold.records.RecordList;
 import domefold.report.SheetText;
 import domefold.sheet.Allowed;
 import domefold.sheet.Order;
@@ -49,15 +50,20 @@ final class OrderCommand implements Runner {
             return Exit.DONE;
         }
         LocalDate on = Days.day(day);
+        RecordList list = room.list(root.console());
         List<Order> orders = new ArrayList<>();
-        for (RecordHeader header : Bookings.operatedOn(room.list(root.console()).all(), on)) {
+        for (RecordHeader header : Bookings.operatedOn(list.all(), on)) {
             try {
                 orders.add(order(room.newest(header.id())));
             } catch (Refusal notToOrder) {
                 root.console().say("not on the list: " + notToOrder.getMessage());
             }
         }
-        answer(orders, OrderSheet.ofDay(on, orders));
+        if (list.isEmpty()) {
+            as.answer(root.console(), () -> RecordList.NONE_YET + "\n", () -> Lists.ofOrders(orders));
+        } else {
+            answer(orders, OrderSheet.ofDay(on, orders));
+        }
         return Exit.DONE;
     }
 

@@ -26,10 +26,11 @@ import picocli.CommandLine.Option;
 final class PractiseCommand implements Runner {
     private final Domefold root;
 
-    @Option(names = "--level", paramLabel = "N", description = "1 ordinary, 2 asymmetric, thin or tight, 3 with a trap.")
+    @Option(names = "--level", paramLabel = "N", converter = LevelConverter.class,
+            description = "1 ordinary, 2 asymmetric, thin or tight, 3 with a trap.")
     private Integer level;
 
-    @Option(names = "--draw", paramLabel = "NUMBER", description = "Which patient, from 1.")
+    @Option(names = "--draw", paramLabel = "NUMBER", converter = DrawConverter.class, description = "Which patient, from 1.")
     private Integer draw;
 
     @Option(names = "--cases", paramLabel = "FOLDER", description = "A tutor's own case files instead; --draw then counts in them.")
@@ -50,13 +51,6 @@ final class PractiseCommand implements Runner {
 
     @Override
     public int run() throws Exception {
-        if (level != null && (level < PracticeCase.LOWEST_LEVEL || level > PracticeCase.HIGHEST_LEVEL)) {
-            throw new WrongUsage("--level is " + level + "; write " + PracticeCase.LOWEST_LEVEL + " to "
-                    + PracticeCase.HIGHEST_LEVEL);
-        }
-        if (draw != null && draw < 1) {
-            throw new WrongUsage("--draw is " + draw + "; write a number from 1");
-        }
         if (log != null) {
             return writeLog();
         }
@@ -95,5 +89,17 @@ final class PractiseCommand implements Runner {
 
     private static OptionalInt number(Integer given) {
         return given == null ? OptionalInt.empty() : OptionalInt.of(given);
+    }
+
+    static final class LevelConverter extends WholeConverter {
+        LevelConverter() {
+            super(PracticeCase.LOWEST_LEVEL, PracticeCase.HIGHEST_LEVEL);
+        }
+    }
+
+    static final class DrawConverter extends WholeConverter {
+        DrawConverter() {
+            super(1, Integer.MAX_VALUE);
+        }
     }
 }

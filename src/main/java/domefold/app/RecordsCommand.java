@@ -101,8 +101,9 @@ final class RecordsCommand implements Runner {
         @Override
         public int run() throws Exception {
             YearMonth asked = month == null ? YearMonth.now(root.console().clock()) : Days.month(month);
-            List<DueList.Due> due = DueList.of(new RecordRoom(root.homes()).list(root.console()).all(), asked);
-            as.answer(root.console(), () -> RecordsText.due(asked, due), () -> Lists.ofDue(due));
+            RecordList list = new RecordRoom(root.homes()).list(root.console());
+            List<DueList.Due> due = DueList.of(list.all(), asked);
+            as.answer(root.console(), () -> RecordsText.due(asked, due, list), () -> Lists.ofDue(due));
             return Exit.DONE;
         }
     }

@@ -7,8 +7,10 @@ import domefold.report.ScheduleText;
 import domefold.store.AnswerJson;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
+import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Mixin;
@@ -26,14 +28,15 @@ final class ScheduleCommand implements Runner {
     private String id;
 
     @Option(names = "--fill", paramLabel = "saline|gel", required = true, converter = FillConverter.class,
-            description = "What fills the device.")
+            completionCandidates = FillWords.class, description = "What fills the device.")
     private Fill fill;
 
     @Option(names = "--from", paramLabel = "DATE", required = true, converter = DateConverter.class,
             description = "The day of the operation, as 2026-03-04.")
     private LocalDate from;
 
-    @Option(names = "--years", paramLabel = "N", required = true, description = "How many years to look ahead.")
+    @Option(names = "--years", paramLabel = "N", required = true, converter = YearsConverter.class,
+            description = "How many years to look ahead.")
     private int years;
 
     @Mixin
@@ -45,9 +48,6 @@ final class ScheduleCommand implements Runner {
 
     @Override
     public int run() throws Exception {
-        if (years < 1 || years > MOST_YEARS) {
-            throw new WrongUsage("--years is " + years + "; write 1 to " + MOST_YEARS);
-        }
         ScheduleAnswer answer = ScheduleAnswer.of(Schedules.of(root.evidence()), id, fill, from, years);
         if (as.json()) {
             root.console().json(AnswerJson.text(json(answer)));
@@ -72,6 +72,14 @@ final class ScheduleCommand implements Runner {
         return json;
     }
 
+    /** What the completion script offers. */
+    static final class FillWords implements Iterable<String> {
+        @Override
+        public Iterator<String> iterator() {
+            return Stream.of(Fill.values()).map(Fill::key).iterator();
+        }
+    }
+
     static final class FillConverter implements ITypeConverter<Fill> {
         @Override
         public Fill convert(String typed) {
@@ -81,6 +89,12 @@ final class ScheduleCommand implements Runner {
                 }
             }
             throw new TypeConversionException("'" + typed + "' is not known; write saline or gel");
+        }
+    }
+
+    static final class YearsConverter extends WholeConverter {
+        YearsConverter() {
+            super(1, MOST_YEARS);
         }
     }
 

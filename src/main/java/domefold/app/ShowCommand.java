@@ -20,8 +20,8 @@ final class ShowCommand implements Runner {
     @Parameters(paramLabel = "ID", description = "The case code.")
     private String id;
 
-    @Option(names = "--version-number", paramLabel = "N", defaultValue = "0", description = "An earlier version; the newest"
-            + " without it.")
+    @Option(names = "--version-number", paramLabel = "N", converter = NumberConverter.class,
+            description = "An earlier version; the newest without it.")
     private int number;
 
     @Mixin
@@ -41,6 +41,12 @@ final class ShowCommand implements Runner {
             root.console().text(text(room, stored));
         }
         return Exit.DONE;
+    }
+
+    static final class NumberConverter extends WholeConverter {
+        NumberConverter() {
+            super(1, Integer.MAX_VALUE);
+        }
     }
 
     /** The summary, then what is beside the record: events, and versions that lost a clash. */

@@ -10,6 +10,9 @@ import java.util.Set;
 
 /** Every record of a folder by its header, newest consult first, and the questions put to it. */
 public final class RecordList {
+    /** What every list says where nothing has been saved. */
+    public static final String NONE_YET = "There are no records yet.";
+
     private static final int NEAREST = 3;
 
     private final List<RecordHeader> headers;
@@ -25,6 +28,10 @@ public final class RecordList {
     /** All of them, newest consult first. */
     public List<RecordHeader> all() {
         return headers;
+    }
+
+    public boolean isEmpty() {
+        return headers.isEmpty();
     }
 
     public List<RecordHeader> find(RecordQuery query) {
@@ -46,6 +53,9 @@ public final class RecordList {
      * @param text the question as typed
      */
     public String nothingFound(String text) {
+        if (isEmpty()) {
+            return NONE_YET;
+        }
         String code = text.strip().replaceFirst("^(?i)case:", "").toUpperCase(Locale.ROOT);
         StringBuilder words = new StringBuilder("No record answers to " + RecordQuery.typed(text).inWords() + " among "
                 + headers.size() + ".");

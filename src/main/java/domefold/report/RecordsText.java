@@ -32,9 +32,16 @@ public final class RecordsText {
         return page.text();
     }
 
-    /** Who is due for imaging. */
-    public static String due(YearMonth month, List<DueList.Due> due) {
+    /**
+     * Who is due for imaging.
+     *
+     * @param all every record, among which they were looked for
+     */
+    public static String due(YearMonth month, List<DueList.Due> due, RecordList all) {
         Page page = new Page();
+        if (all.isEmpty()) {
+            return page.paragraph(0, RecordList.NONE_YET).text();
+        }
         page.line("Imaging due in " + month + ": " + Numbers.count(due.size(), "record", "records"));
         due.forEach(one -> page.blank().line(one.header().id()).paragraph(2, one.reason()));
         return page.text();

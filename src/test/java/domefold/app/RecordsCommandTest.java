@@ -20,6 +20,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class RecordsCommandTest {
     @TempDir
@@ -59,6 +60,15 @@ class RecordsCommandTest {
         assertEquals(exit, run.exit(), run.err());
         assertTrue(run.err().contains(part), run.err());
         assertEquals("", run.out());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"find", "find gel", "find C-2026-0042-8", "due", "due 2031-03", "order --day 2026-03-20"})
+    void whereNothingWasSavedEveryListSaysSo(String line, @TempDir Path empty) {
+        Cli run = Cli.run(empty, ("records " + line).split(" "));
+        assertEquals(Exit.DONE, run.exit(), run.err());
+        assertEquals("There are no records yet.\n", run.out());
+        assertTrue(Cli.run(empty, ("records " + line + " --as json").split(" ")).out().startsWith("{"));
     }
 
     @Test
