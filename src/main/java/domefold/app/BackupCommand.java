@@ -15,7 +15,7 @@ final class BackupCommand implements Runner {
     private final Domefold root;
 
     @Parameters(paramLabel = "FILE", description = "A zip file; one of that name is never replaced.")
-    private String file;
+    private Path file;
 
     @Mixin
     private As as;

@@ -11,6 +11,7 @@ import domefold.store.CatalogueFile;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.nio.file.Path;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -46,7 +47,7 @@ final class CatalogueCommand implements Runner {
         private final Domefold root;
 
         @Option(names = "--catalogue", paramLabel = "FILE", description = "Another list than the one that ships.")
-        private String file;
+        private Path file;
 
         @Mixin
         private As as;
@@ -57,7 +58,7 @@ final class CatalogueCommand implements Runner {
 
         @Override
         public int run() throws Exception {
-            return list(root, file, as);
+            return list(root, file == null ? null : file.toString(), as);
         }
     }
 
@@ -67,7 +68,7 @@ final class CatalogueCommand implements Runner {
         private final Domefold root;
 
         @Parameters(paramLabel = "FILE", description = "The list, domefold-catalogue/1.")
-        private String file;
+        private Path file;
 
         @Mixin
         private As as;
@@ -81,13 +82,13 @@ final class CatalogueCommand implements Runner {
             CatalogueCheck check = CatalogueCheck.of(CatalogueFile.sheet(root.console().path(file)),
                     root.evidence().constants());
             if (as.json()) {
-                root.console().json(AnswerJson.text(findings(file, check)));
+                root.console().json(AnswerJson.text(findings(file.toString(), check)));
             } else {
-                root.console().text(CatalogueText.findings(file, check.devices().size(), check.findings()));
+                root.console().text(CatalogueText.findings(file.toString(), check.devices().size(), check.findings()));
             }
             if (check.hasFaults()) {
                 CatalogueFinding first = check.findings().stream().filter(CatalogueFinding::isFault).findFirst().orElseThrow();
-                throw new Refusal(first.code(), first.line() == 0 ? file : file + " line " + first.line(),
+                throw new Refusal(first.code(), first.line() == 0 ? file.toString() : file + " line " + first.line(),
                         file + ", " + first.text());
             }
             return Exit.DONE;

@@ -100,6 +100,11 @@ public record Console(OutputStream out, OutputStream err, Map<String, String> en
         return Path.of(said.startsWith("/") ? said : System.getProperty("user.home"));
     }
 
+    /** The same for a path that was typed as one. */
+    Path path(Path typed) {
+        return folder.resolve(typed);
+    }
+
     /** A path as typed, made absolute. */
     Path path(String typed) {
         return folder.resolve(typed);

@@ -13,7 +13,7 @@ final class ConsultCommand implements Runner {
     private final Domefold root;
 
     @Parameters(arity = "0..1", paramLabel = "CASE.json", description = "The case to start from.")
-    private String file;
+    private Path file;
 
     @Option(names = "--line", description = "Line by line instead of full screen; by itself where there is no full screen.")
     private boolean line;

@@ -23,7 +23,7 @@ final class ExportCommand implements Runner {
 
     @Option(names = "--out", paramLabel = "FILE", description = "Where to; a file of that name is replaced. Otherwise standard"
             + " output.")
-    private String out;
+    private Path out;
 
     /** What the completion script offers. */
     static final class Formats implements Iterable<String> {

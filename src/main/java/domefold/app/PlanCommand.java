@@ -6,6 +6,7 @@ import domefold.report.PlanText;
 import domefold.store.PlanJson;
 import domefold.store.ProgramVersion;
 import domefold.store.Stored;
+import java.nio.file.Path;
 import java.util.Optional;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
@@ -38,9 +39,9 @@ final class PlanCommand implements Runner {
 
     /** The command, its options and what they mean. */
     CommandSpec described() {
-        file = PositionalParamSpec.builder().index("0").required(true).type(String.class).paramLabel("CASE.json")
+        file = PositionalParamSpec.builder().index("0").required(true).type(Path.class).paramLabel("CASE.json")
                 .description("The case, domefold-case/1.").build();
-        list = OptionSpec.builder("--catalogue").type(String.class).paramLabel("FILE")
+        list = OptionSpec.builder("--catalogue").type(Path.class).paramLabel("FILE")
                 .description("The practice's own device list, domefold-catalogue/1.").build();
         save = OptionSpec.builder("--save").type(boolean.class)
                 .description("Also saves case and plan as a draft record, and says where on standard error.").build();
@@ -54,7 +55,8 @@ final class PlanCommand implements Runner {
 
     @Override
     public int run() throws Exception {
-        return run(root, file.getValue(), list.getValue(), Boolean.TRUE.equals(save.getValue()), as.getValue() == Answer.JSON);
+        Path said = list.getValue();
+        return run(root, file.<Path>getValue().toString(), said == null ? null : said.toString(), Boolean.TRUE.equals(save.getValue()), as.getValue() == Answer.JSON);
     }
 
     private static int run(Domefold root, String file, String list, boolean save, boolean json) throws Exception {

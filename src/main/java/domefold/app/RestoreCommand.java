@@ -15,7 +15,7 @@ final class RestoreCommand implements Runner {
     private final Domefold root;
 
     @Parameters(paramLabel = "FILE", description = "What 'records backup' wrote.")
-    private String file;
+    private Path file;
 
     @Mixin
     private As as;

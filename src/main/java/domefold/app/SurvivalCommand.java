@@ -9,6 +9,7 @@ import domefold.store.AnswerJson;
 import domefold.store.CsvFile;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.nio.file.Path;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
@@ -21,7 +22,7 @@ final class SurvivalCommand implements Runner {
     private final Domefold root;
 
     @Parameters(paramLabel = "FILE.csv", description = "The table.")
-    private String file;
+    private Path file;
 
     @Mixin
     private As as;
