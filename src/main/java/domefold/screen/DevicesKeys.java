@@ -65,7 +65,7 @@ final class DevicesKeys {
 
     private static Screen.Step scrolled(ConsultScreen screen, int by) {
         DevicesState state = screen.devices();
-        return Screen.Step.to(screen.withDevices(state.withColumnScroll(state.columnScroll() + by)));
+        return Screen.Step.to(screen.withDevices(state.withColumnScroll(state.columnScroll().by(by))));
     }
 
     private static Screen.Step moved(ConsultScreen screen, List<Candidate> rows, int to) {

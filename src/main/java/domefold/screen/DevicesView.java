@@ -146,7 +146,7 @@ final class DevicesView {
         int each = Math.min(WIDEST_COLUMN, (width - LABEL_WIDTH) / shown.size() - COLUMN_GAP);
         Columns columns = new DeviceColumns(screen, shown, first, each).of(height >= ROWS_FOR_PICTURES_FIRST);
         int used = Math.min(width, LABEL_WIDTH + (each + COLUMN_GAP) * shown.size());
-        int offset = Math.min(screen.devices().columnScroll(), columns.lastOffset(height));
+        int offset = screen.devices().columnScroll().row(columns.lastOffset(height));
         columns.draw(canvas, column, row, used, height, offset);
         String hidden = pinned.size() > shown.size() ? shown.size() + " of " + pinned.size() + " pinned, Left Right; " : "";
         String rows = columns.height() > height - 1

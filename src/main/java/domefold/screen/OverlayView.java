@@ -14,6 +14,7 @@ import java.util.Optional;
 /** Pages that lie over a room: help, working, answers so far, keys. They scroll and Esc closes them. */
 final class OverlayView {
     private static final int WIDEST_TEXT = 110;
+    private static final int PAGE_ROWS = 10;
 
     private OverlayView() {}
 
@@ -33,17 +34,12 @@ final class OverlayView {
     static ConsultScreen onKey(ConsultScreen screen, Key key) {
         Overlay overlay = screen.overlay();
         if (overlay.kind() == Overlay.Kind.PAIRS) {
-            return PairsView.onKey(screen, key, PairsView.pairs(screen));
+            return PairsView.onKey(screen, key);
         }
         return switch (key.kind()) {
             case ESCAPE, ENTER, F1, F4 -> screen.withOverlay(Overlay.NONE);
-            case DOWN -> screen.withOverlay(new Overlay(overlay.kind(), overlay.scroll() + 1));
-            case UP -> screen.withOverlay(new Overlay(overlay.kind(), Math.max(0, overlay.scroll() - 1)));
-            case PAGE_DOWN -> screen.withOverlay(new Overlay(overlay.kind(), overlay.scroll() + 10));
-            case PAGE_UP -> screen.withOverlay(new Overlay(overlay.kind(), Math.max(0, overlay.scroll() - 10)));
-            case END -> screen.withOverlay(new Overlay(overlay.kind(), Integer.MAX_VALUE / 2));
-            case HOME -> screen.withOverlay(new Overlay(overlay.kind(), 0));
-            default -> screen.withOverlay(key.isText() && key.codePoint() == 'q' ? Overlay.NONE : overlay);
+            default -> screen.withOverlay(key.isText() && key.codePoint() == 'q' ? Overlay.NONE
+                    : new Overlay(overlay.kind(), overlay.scroll().onKey(key, PAGE_ROWS).orElse(overlay.scroll())));
         };
     }
 
@@ -54,8 +50,7 @@ final class OverlayView {
         }
         int width = Math.min(canvas.columns() - 4, WIDEST_TEXT);
         List<Line> lines = Wrapped.of(canvas, page(screen), width);
-        int most = Math.max(0, lines.size() - height + 1);
-        int from = Math.min(screen.overlay().scroll(), most);
+        int from = screen.overlay().scroll().row(lines.size() - height + 1);
         for (int i = 0; i < height - 1 && from + i < lines.size(); i++) {
             Line line = lines.get(from + i);
             canvas.textWithin(2 + line.indent(), row + i, width - line.indent(), line.text(), line.role());

@@ -17,10 +17,10 @@ import java.util.List;
  * @param said what the program answered last
  * @param saidRole how it is said
  * @param part the part of the page that scrolling counts from
- * @param scroll rows scrolled from its beginning, below 0 upwards
+ * @param scroll how far the page is scrolled from its beginning
  * @param first the first device shown, where not all fit beside each other
  */
-record OwningScreen(ConsultScreen under, Owning owning, EntryLine entry, String said, Role saidRole, int part, int scroll,
+record OwningScreen(ConsultScreen under, Owning owning, EntryLine entry, String said, Role saidRole, int part, Scrolled scroll,
         int first)
         implements Screen {
     private static final int NARROWEST_COLUMN = 38;
@@ -40,7 +40,7 @@ record OwningScreen(ConsultScreen under, Owning owning, EntryLine entry, String 
         var patientCase = consult.interview().dossier().patientCase();
         Assumptions start = Assumptions.of(patientCase.setting(), evidence);
         return new OwningScreen(consult, Owning.of(devices, start, consult.desk().prices(), patientCase.date(), evidence),
-                EntryLine.EMPTY, "", Role.BODY, 0, 0, 0);
+                EntryLine.EMPTY, "", Role.BODY, 0, Scrolled.START, 0);
     }
 
     @Override
@@ -54,8 +54,7 @@ record OwningScreen(ConsultScreen under, Owning owning, EntryLine entry, String 
         StripPage page = OwningParts.page(owning.showing(from, fit), canvas.glyphs(), width, each);
         int top = Chrome.TOP + HEAD_ROWS;
         int height = Chrome.entryRow(canvas) - top;
-        int wanted = page.partRows().get(Math.min(part, page.partRows().size() - 1)) + scroll;
-        int offset = Math.max(0, Math.min(wanted, page.lastOffset(height)));
+        int offset = scroll.row(page.partRows().get(Math.min(part, page.partRows().size() - 1)), page.lastOffset(height));
         page.draw(canvas, 1, top, height, offset);
         foot(canvas, page, height, offset, from, fit);
     }
@@ -105,10 +104,10 @@ record OwningScreen(ConsultScreen under, Owning owning, EntryLine entry, String 
             case F7 -> Step.to(assuming(owning.now().nextSchedule(owning.evidence())));
             case F8 -> Step.to(assuming(owning.now().nextHorizon()));
             case F10 -> Step.to(assuming(owning.start()));
-            case DOWN -> Step.to(at(scroll + 1));
-            case UP -> Step.to(at(scroll - 1));
-            case PAGE_DOWN -> Step.to(at(scroll + PAGE_ROWS));
-            case PAGE_UP -> Step.to(at(scroll - PAGE_ROWS));
+            case DOWN -> Step.to(at(scroll.by(1)));
+            case UP -> Step.to(at(scroll.by(-1)));
+            case PAGE_DOWN -> Step.to(at(scroll.by(PAGE_ROWS)));
+            case PAGE_UP -> Step.to(at(scroll.by(-PAGE_ROWS)));
             case TAB -> Step.to(toPart(1));
             case BACK_TAB -> Step.to(toPart(-1));
             default -> Step.to(line(key));
@@ -130,15 +129,15 @@ record OwningScreen(ConsultScreen under, Owning owning, EntryLine entry, String 
     private OwningScreen toPart(int by) {
         int parts = OwningParts.page(owning, Glyphs.UNICODE, NARROWEST_COLUMN, NARROWEST_COLUMN).partRows().size();
         int next = Math.max(0, Math.min(parts - 1, part + by));
-        return new OwningScreen(under, owning, entry, "", saidRole, next, 0, first);
+        return new OwningScreen(under, owning, entry, "", saidRole, next, Scrolled.START, first);
     }
 
     private OwningScreen typing(EntryLine line) {
         return new OwningScreen(under, owning, line, said, saidRole, part, scroll, first);
     }
 
-    private OwningScreen at(int rows) {
-        return new OwningScreen(under, owning, entry, "", saidRole, part, rows, first);
+    private OwningScreen at(Scrolled to) {
+        return new OwningScreen(under, owning, entry, "", saidRole, part, to, first);
     }
 
     private OwningScreen assuming(Assumptions changed) {

@@ -27,22 +27,13 @@ final class PairsView {
 
     private PairsView() {}
 
-    static ConsultScreen onKey(ConsultScreen screen, Key key, List<DevicePair> pairs) {
-        int at = Math.min(screen.overlay().scroll(), Math.max(0, pairs.size() - 1));
+    static ConsultScreen onKey(ConsultScreen screen, Key key) {
         return switch (key.kind()) {
-            case DOWN -> to(screen, Math.min(pairs.size() - 1, at + 1));
-            case UP -> to(screen, at - 1);
-            case HOME -> to(screen, 0);
-            case END -> to(screen, pairs.size() - 1);
-            case PAGE_DOWN -> to(screen, Math.min(pairs.size() - 1, at + PAGE));
-            case PAGE_UP -> to(screen, at - PAGE);
             case ESCAPE, F1, F4, F10 -> screen.withOverlay(Overlay.NONE);
-            default -> key.isText() && key.codePoint() == 'q' ? screen.withOverlay(Overlay.NONE) : screen;
+            default -> key.isText() && key.codePoint() == 'q' ? screen.withOverlay(Overlay.NONE)
+                    : screen.overlay().scroll().onKey(key, PAGE).map(to -> screen.withOverlay(new Overlay(Overlay.Kind.PAIRS, to)))
+                            .orElse(screen);
         };
-    }
-
-    private static ConsultScreen to(ConsultScreen screen, int row) {
-        return screen.withOverlay(new Overlay(Overlay.Kind.PAIRS, Math.max(0, row)));
     }
 
     /** The pair in focus becomes what is settled, each answer journalled like any other. */
@@ -51,7 +42,7 @@ final class PairsView {
         if (pairs.isEmpty()) {
             return Screen.Step.to(screen.withOverlay(Overlay.NONE));
         }
-        DevicePair pair = pairs.get(Math.min(screen.overlay().scroll(), pairs.size() - 1));
+        DevicePair pair = pairs.get(screen.overlay().scroll().row(pairs.size() - 1));
         Interview interview = screen.interview().answer("device", pair.leftId() + " " + pair.rightId());
         List<Effect> lines = new ArrayList<>(List.of(line(interview, "device", pair.leftId() + " " + pair.rightId())));
         boolean saline = interview.guide().catalogue().find(pair.leftId()).map(d -> d.fill() == Fill.SALINE).orElse(false);
@@ -84,7 +75,7 @@ final class PairsView {
             }
             return;
         }
-        int at = Math.min(screen.overlay().scroll(), pairs.size() - 1);
+        int at = screen.overlay().scroll().row(pairs.size() - 1);
         int below = PICTURE_ROWS + 6;
         int listRows = Math.max(2, height - below - 2);
         canvas.textWithin(1, row + 1, canvas.columns() - 2, header(canvas.columns() >= WIDE), Role.LABEL);

@@ -120,10 +120,11 @@ final class RecordsView {
 
     private static void paper(Canvas canvas, int column, int row, int width, int height, Paper paper) {
         List<String> lines = paper.lines();
-        for (int i = 0; i < height && paper.scroll() + i < lines.size(); i++) {
-            boolean more = i == height - 1 && paper.scroll() + height < lines.size();
-            String line = more ? canvas.glyphs().ellipsis() + " " + (lines.size() - paper.scroll() - i)
-                    + " more lines; Enter opens, PgDn goes on" : lines.get(paper.scroll() + i);
+        int from = paper.scroll().row(lines.size() - height);
+        for (int i = 0; i < height && from + i < lines.size(); i++) {
+            boolean more = i == height - 1 && from + height < lines.size();
+            String line = more ? canvas.glyphs().ellipsis() + " " + (lines.size() - from - i)
+                    + (paper.whole() ? " more lines; PgDn goes on" : " more lines; Enter opens") : lines.get(from + i);
             canvas.textWithin(column, row + i, width, line, more ? Role.FAINT : Role.BODY);
         }
     }

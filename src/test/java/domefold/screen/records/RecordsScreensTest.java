@@ -118,6 +118,23 @@ class RecordsScreensTest {
     }
 
     @Test
+    void anOpenedRecordScrollsToItsLastPageAndBackAtOnce() {
+        RecordsScreen list = read(RecordsScreen.of(list(), TODAY, Optional.empty()));
+        assertTrue(Walk.on(list).picture(80, 24).contains("more lines; Enter opens\n"), Walk.on(list).picture(80, 24));
+        Effect.ReadRecord wanted = new Effect.ReadRecord(list.focus().orElseThrow().id(), Effect.ReadRecord.SUMMARY);
+        Walk walk = Walk.on(((RecordsScreen) list.onKey(Key.of(Key.Kind.ENTER)).next()).onOutcome(new Effect.Done(wanted, SUMMARY)));
+        assertTrue(walk.picture(80, 24).contains("more lines; PgDn goes on\n"), walk.picture(80, 24));
+        for (int i = 0; i < 30; i++) {
+            walk.key(Key.Kind.PAGE_DOWN);
+        }
+        String last = walk.picture(80, 24);
+        assertTrue(last.contains(SUMMARY.stripTrailing().lines().reduce((one, next) -> next).orElseThrow().strip()), last);
+        assertTrue(last.lines().skip(3).findFirst().orElseThrow().equals(SUMMARY.split("\n", -1)[SUMMARY.split("\n", -1).length - 19].stripTrailing()), last);
+        assertTrue(!last.equals(walk.key(Key.Kind.PAGE_UP).picture(80, 24)), last);
+        assertEquals(last, walk.key(Key.Kind.END).picture(80, 24));
+    }
+
+    @Test
     void theDueListLeadsToTheRecord() {
         Walk walk = Walk.on(RecordsScreen.of(list(), TODAY, Optional.empty())).key(Key.Kind.F8);
         for (int month = 0; month < 12 * 5; month++) {
