@@ -12,7 +12,7 @@ import java.util.OptionalDouble;
  * @param cursor row of the list that has the focus
  * @param view list beside columns, or one of them alone
  * @param columnScroll how far the columns are scrolled
- * @param firstPinned the first pinned device shown, where not all fit beside each other
+ * @param firstPinned the pinned device in the first column
  * @param fillsMl saline fills turned away from nominal, by device id
  * @param overlaid true draws every outline over the one before it
  */
@@ -79,6 +79,11 @@ public record DevicesState(Sort sort, boolean fittingOnly, int cursor, View view
 
     DevicesState withColumnScroll(Scrolled next) {
         return new DevicesState(sort, fittingOnly, cursor, view, next, firstPinned, fillsMl, overlaid);
+    }
+
+    /** The first column shown of that many pinned devices; keys and picture both ask here. */
+    int firstOf(int pinned) {
+        return Math.max(0, Math.min(firstPinned, pinned - 1));
     }
 
     DevicesState withFirstPinned(int index) {

@@ -141,7 +141,7 @@ final class DevicesView {
     private static void columns(Canvas canvas, int column, int row, int width, int height, ConsultScreen screen,
             List<Candidate> pinned) {
         int fit = Math.max(1, Math.min(pinned.size(), (width - LABEL_WIDTH) / NARROWEST_COLUMN));
-        int first = Math.max(0, Math.min(screen.devices().firstPinned(), pinned.size() - fit));
+        int first = screen.devices().firstOf(pinned.size());
         List<Candidate> shown = pinned.subList(first, Math.min(pinned.size(), first + fit));
         int each = Math.min(WIDEST_COLUMN, (width - LABEL_WIDTH) / shown.size() - COLUMN_GAP);
         Columns columns = new DeviceColumns(screen, shown, first, each).of(height >= ROWS_FOR_PICTURES_FIRST);
