@@ -7,6 +7,7 @@ import domefold.device.Device;
 import domefold.outcome.Refusal;
 import domefold.plan.Candidate;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * What owning the devices held side by side asks, over the consult it was opened from; Esc goes back there.
@@ -27,6 +28,8 @@ record OwningScreen(ConsultScreen under, Owning owning, EntryLine entry, String 
     private static final int WIDEST_COLUMN = 58;
     private static final int HEAD_ROWS = 3;
     private static final int PAGE_ROWS = 10;
+    private static final int NUMBER_CELLS = 3;
+    private static final int ENTRY_CELLS = 20;
 
     /** The pane over the pinned devices, or over the one in focus; the consult itself where there is none. */
     static Screen over(ConsultScreen consult, List<Candidate> rows) {
@@ -71,7 +74,7 @@ record OwningScreen(ConsultScreen under, Owning owning, EntryLine entry, String 
         canvas.textWithin(at + 3, Chrome.TOP, width - at - 2, note, Role.FAINT);
         for (int i = 0; i < fit; i++) {
             canvas.textWithin(1 + i * (each + StripPage.GAP), Chrome.TOP + 2, each,
-                    (from + i + 1) + "  " + owning.devices().get(from + i).id(), Role.TITLE);
+                    (from + i + 1) + "  " + DeviceCode.within(owning.devices().get(from + i).id(), each - NUMBER_CELLS), Role.TITLE);
         }
     }
 
@@ -80,14 +83,26 @@ record OwningScreen(ConsultScreen under, Owning owning, EntryLine entry, String 
         int at = canvas.text(1, row, "> ", Role.QUESTION);
         canvas.text(at, row, entry.text(), Role.ANSWER);
         canvas.cursor(at + entry.cursor(), row);
-        String hidden = owning.devices().size() > fit
-                ? (from + 1) + (fit > 1 ? "–" + (from + fit) : "") + " of " + owning.devices().size() + " devices, Left Right; " : "";
-        String where = hidden + page.partAt(offset) + ", rows "+ (offset + 1) + "–" + Math.min(page.height(), offset + height) + " of " + page.height();
         if (entry.isEmpty() && !said.isEmpty()) {
             canvas.textWithin(at + 1, row, canvas.columns() - at - 2, said, saidRole);
             return;
         }
-        canvas.textRight(canvas.columns() - 1, row, where, Role.FAINT);
+        String where = where(canvas, page, height, offset, from, fit);
+        int free = Math.max(1 + ENTRY_CELLS, at + canvas.width(entry.text()) + 1);
+        if (canvas.width(where) < canvas.columns() - free) {
+            canvas.textRight(canvas.columns() - 1, row, where, Role.FAINT);
+        }
+    }
+
+    /** Which devices and rows are in sight; the part and the keys are named where the entry line leaves them room. */
+    private String where(Canvas canvas, StripPage page, int height, int offset, int from, int fit) {
+        String hidden = owning.devices().size() > fit
+                ? (from + 1) + (fit > 1 ? "–" + (from + fit) : "") + " of " + owning.devices().size() : "";
+        String rows = "rows " + (offset + 1) + "–" + Math.min(page.height(), offset + height) + " of " + page.height();
+        String keys = hidden.isEmpty() ? "" : hidden + " devices, Left Right; ";
+        return Stream.of(keys + page.partAt(offset) + ", " + rows, keys + rows)
+                .filter(text -> canvas.width(text) < canvas.columns() - 1 - ENTRY_CELLS).findFirst()
+                .orElse((hidden.isEmpty() ? "" : hidden + ", ") + rows);
     }
 
     @Override
@@ -164,7 +179,7 @@ record OwningScreen(ConsultScreen under, Owning owning, EntryLine entry, String 
     @Override
     public List<Hint> hints() {
         return List.of(new Hint("F5", "exam"), new Hint("F6", "attended"), new Hint("F7", "schedule"), new Hint("F8", "years"),
-                new Hint("Tab", "next part"), new Hint("Esc", "back"), new Hint("F10", "reset"), new Hint("PgDn", "scrolls"),
+                new Hint("Esc", "back"), new Hint("Tab", "next part"), new Hint("F10", "reset"), new Hint("PgDn", "scrolls"),
                 new Hint("Ctrl-C", "leaves"));
     }
 }

@@ -55,6 +55,17 @@ class DevicesScreenTest {
         }
     }
 
+    @Test
+    void aCodeThatIsCutKeepsItsSize() {
+        assertEquals("saline-smooth…full-320", DeviceCode.within("saline-smooth-extra-full-320", 22));
+        assertEquals("gel-smooth-full-300", DeviceCode.within("gel-smooth-full-300", 19));
+        assertEquals("ABCD…44320", DeviceCode.within("ABCDEFGH12344320", 10));
+        assertEquals("A…", DeviceCode.within("ABC", 2));
+        String columns = pinned(devices(), "saline-smooth-extra-full-320 saline-smooth-extra-full-360").key(Key.Kind.F5).key(Key.Kind.F5)
+                .picture(80, 24);
+        assertTrue(columns.lines().anyMatch(line -> line.contains("-320 ") && line.contains("-360") && line.contains("…")), columns);
+    }
+
     private static void assertTurnsTheFirst(Walk walk, int columns) {
         String first = firstColumn(walk, columns);
         List<String> said = ((ConsultScreen) walk.key(Key.character('+')).screen()).said();
