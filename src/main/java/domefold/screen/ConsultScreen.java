@@ -239,7 +239,7 @@ public record ConsultScreen(
 
     @Override
     public List<Hint> hints() {
-        return RoomViews.hints(this);
+        return overlay.kind() == Overlay.Kind.NONE ? RoomViews.hints(this) : OverlayView.hints(this);
     }
 
     ConsultScreen with(Interview next, Room room) {

@@ -2,6 +2,7 @@ package domefold.screen;
 
 import domefold.canvas.Canvas;
 import domefold.canvas.Role;
+import domefold.canvas.TextWidth;
 import domefold.interview.Question;
 import domefold.outcome.Figures;
 import domefold.outcome.Working;
@@ -16,7 +17,20 @@ final class OverlayView {
     private static final int WIDEST_TEXT = 110;
     private static final int PAGE_ROWS = 10;
 
+    private static final int WORD = 14;
+    private static final int MEANING = 42;
+    private static final List<Word> WORDS = List.of(new Word("same", "repeats the LEFT for the RIGHT", "12.5 same"),
+            new Word("left, right", "change one side", "left 12.5"),
+            new Word("again", "adds a second reading, averaged", "again 12.6 12.9"),
+            new Word("skip", "leaves an optional reading open", ""),
+            new Word("back, go", "return to any question or room", "go base width"),
+            new Word("undo, redo", "takes the last answer back, gives it again", ""),
+            new Word("why, summary", "the working behind it, the answers so far", ""));
+
     private OverlayView() {}
+
+    /** A word that works everywhere, with an example or an empty one. */
+    private record Word(String names, String meaning, String example) {}
 
     /** One line of a page. */
     record Line(int indent, String text, Role role) {}
@@ -43,27 +57,32 @@ final class OverlayView {
         };
     }
 
+    /** A page longer than the window says itself how it is scrolled. */
+    static List<Screen.Hint> hints(ConsultScreen screen) {
+        return screen.overlay().kind() == Overlay.Kind.PAIRS ? PairsView.hints(screen) : List.of(new Screen.Hint("Esc", "closes"));
+    }
+
     static void draw(Canvas canvas, int row, int height, ConsultScreen screen) {
         if (screen.overlay().kind() == Overlay.Kind.PAIRS) {
             PairsView.draw(canvas, row, height, screen);
             return;
         }
         int width = Math.min(canvas.columns() - 4, WIDEST_TEXT);
-        List<Line> lines = Wrapped.of(canvas, page(screen), width);
+        List<Line> lines = Wrapped.of(canvas, page(screen, width), width);
         int from = screen.overlay().scroll().row(lines.size() - height + 1);
         for (int i = 0; i < height - 1 && from + i < lines.size(); i++) {
             Line line = lines.get(from + i);
             canvas.textWithin(2 + line.indent(), row + i, width - line.indent(), line.text(), line.role());
         }
         if (lines.size() > height - 1) {
-            String where = "rows " + (from + 1) + "–" + Math.min(lines.size(), from + height - 1) + " of " + lines.size() + ", PgDn";
+            String where = "rows " + (from + 1) + "–" + Math.min(lines.size(), from + height - 1) + " of " + lines.size() + ", PgUp PgDn";
             canvas.textRight(canvas.columns() - 2, row + height - 1, where, Role.FAINT);
         }
     }
 
-    private static List<Line> page(ConsultScreen screen) {
+    private static List<Line> page(ConsultScreen screen, int width) {
         return switch (screen.overlay().kind()) {
-            case HELP -> help(screen);
+            case HELP -> help(screen, width);
             case WORKING -> working(screen);
             case SUMMARY -> summary(screen);
             case DOUBT -> DoubtPage.lines(screen);
@@ -71,7 +90,7 @@ final class OverlayView {
         };
     }
 
-    private static List<Line> help(ConsultScreen screen) {
+    private static List<Line> help(ConsultScreen screen, int width) {
         List<Line> lines = new ArrayList<>();
         Optional<Question> current = screen.interview().current();
         current.ifPresent(question -> {
@@ -82,12 +101,16 @@ final class OverlayView {
             lines.add(new Line(0, "", Role.BODY));
         });
         lines.add(new Line(0, "Words that work everywhere", Role.LABEL));
-        lines.add(new Line(2, "same   repeats the LEFT for the RIGHT        12.5 same", Role.BODY));
-        lines.add(new Line(2, "left, right   change one side                left 12.5", Role.BODY));
-        lines.add(new Line(2, "again   adds a second reading, averaged       again 12.6 12.9", Role.BODY));
-        lines.add(new Line(2, "skip   leaves an optional reading open", Role.BODY));
-        lines.add(new Line(2, "back, go   return to any question or room     go base width", Role.BODY));
-        lines.add(new Line(2, "why, summary, undo, redo", Role.BODY));
+        boolean beside = width >= 2 + WORD + MEANING + WORDS.stream().mapToInt(word -> TextWidth.of(word.example())).max().orElse(0);
+        for (Word word : WORDS) {
+            String meaning = TextWidth.padRight(word.names(), WORD) + word.meaning();
+            if (beside || word.example().isEmpty()) {
+                lines.add(new Line(2, (TextWidth.padRight(meaning, WORD + MEANING) + word.example()).stripTrailing(), Role.BODY));
+            } else {
+                lines.add(new Line(2, meaning, Role.BODY));
+                lines.add(new Line(2 + WORD, word.example(), Role.FAINT));
+            }
+        }
         return lines;
     }
 

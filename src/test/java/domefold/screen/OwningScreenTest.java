@@ -196,6 +196,14 @@ class OwningScreenTest {
     }
 
     @Test
+    void oneYearIsOneYear() {
+        Owning owning = owning(pane(GEL).line("year 1")).owning();
+        String page = OwningParts.page(owning, Glyphs.UNICODE, 100, 58).picture(Glyphs.UNICODE);
+        assertTrue(java.util.regex.Pattern.compile(" 1 year$", java.util.regex.Pattern.MULTILINE).matcher(page).find(), page);
+        assertFalse(page.contains(" 1 years"), page);
+    }
+
+    @Test
     void theEntryLineStaysFreeInTheSmallestWindow() {
         String three = SALINE + " saline-smooth-full-240 " + GEL;
         for (int columns : new int[] {60, 80, 100}) {
