@@ -141,7 +141,7 @@ public record DrillScreen(PracticeDesk desk, PracticeScreen back, ReadingDrill d
     public List<Hint> hints() {
         return help ? List.of(new Hint("Esc", "closes")) : answered.isPresent()
                 ? List.of(new Hint("Enter", "next drill"), new Hint("Esc", "back"))
-                : List.of(new Hint("Enter", "answers"), new Hint("?", "how slips are written"), new Hint("PgDn", "further"), new Hint("Esc", "back"));
+                : List.of(new Hint("Enter", "answers"), new Hint("?", "how slips are written"), new Hint("Esc", "back"));
     }
 
     private DrillScreen typed(EntryLine line) {

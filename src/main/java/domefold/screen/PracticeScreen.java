@@ -217,17 +217,20 @@ public record PracticeScreen(PracticeDesk desk, Exercise exercise, EntryLine ent
                     .filter(hint -> !hint.key().equals("Esc"))).toList();
         }
         if (help) {
-            return List.of(new Hint("Esc", "closes"), new Hint("PgDn", "further"));
+            return List.of(new Hint("Esc", "closes"));
         }
         if (exercise.page() == Page.MARKING) {
-            return List.of(new Hint("Up Down", "choose"), new Hint("PgDn", "further"), new Hint("next", "another case"),
+            return List.of(new Hint("Up Down", "choose"), new Hint("next", "another case"),
                     new Hint("limits devices", "open"), new Hint("drill", "readings"), new Hint("progress", "shows"),
                     new Hint("?", "help"), new Hint("Esc", "leaves"));
         }
-        return exercise.page() == Page.PLAN
-                ? List.of(new Hint("Enter", "takes the line"), new Hint("?", "help"), new Hint("skip", "leaves open"),
-                        new Hint("F2", "readings"), new Hint("Ctrl-Z", "undo"), new Hint("Esc", "leaves"))
-                : List.of(new Hint("Enter", "next page"), new Hint("ask ...", "one reading"), new Hint("state", "your plan"),
+        if (exercise.page() == Page.PLAN) {
+            boolean optional = exercise.current().filter(one -> !one.required()).isPresent();
+            return Stream.of(new Hint("Enter", "takes the line"), new Hint("?", "help"), new Hint("skip", "leaves open"),
+                    new Hint("F2", "readings"), new Hint("Ctrl-Z", "undo"), new Hint("Esc", "leaves"))
+                    .filter(hint -> optional || !hint.key().equals("skip")).toList();
+        }
+        return List.of(new Hint("Enter", "next page"), new Hint("ask ...", "one reading"), new Hint("state", "your plan"),
                         new Hint("F2", "page before"), new Hint("?", "help"), new Hint("Esc", "leaves"));
     }
 

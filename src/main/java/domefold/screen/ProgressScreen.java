@@ -108,6 +108,6 @@ public record ProgressScreen(PracticeDesk desk, PracticeScreen back, Scrolled sc
 
     @Override
     public List<Hint> hints() {
-        return List.of(new Hint("Esc", "back"), new Hint("PgDn", "further"));
+        return List.of(new Hint("Esc", "back"));
     }
 }

@@ -22,6 +22,10 @@ final class ReadingsTable {
         boolean scanned = readings.stream().anyMatch(ReadingsTable::scanned);
         int room = height - 1 - (scanned ? 1 : 0);
         int from = scroll.row(readings.size() - room);
+        int more = readings.size() - room - from;
+        if (readings.size() > room) {
+            canvas.textWithin(column, row, name, more > 0 ? "PgDn: " + more + " more" : "PgUp: " + from + " more", Role.FAINT);
+        }
         int at = row + 1;
         for (Taken one : readings.subList(from, Math.min(readings.size(), from + room))) {
             canvas.textWithin(column, at, name, one.name(), Role.LABEL);

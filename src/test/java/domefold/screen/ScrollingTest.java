@@ -74,11 +74,14 @@ class ScrollingTest {
     }
 
     @Test
-    void theListAndTheMarkingOfPractice() {
-        Walk walk = PracticeWalk.on(2, 2).line("?");
-        press(walk, Key.Kind.PAGE_DOWN, 20);
-        String end = walk.picture(60, 18);
-        assertFalse(end.equals(walk.key(Key.Kind.UP).picture(60, 18)), end);
+    void pagesOfPractice() {
+        for (Walk walk : List.of(PracticeWalk.on(2, 2), PracticeWalk.on(2, 2).line(""),
+                PracticeWalk.on(2, 2).lines(List.of("", "", "", "", "")).lines(PracticeWalk.PLAN).line("commit"),
+                PracticeWalk.on(2, 2).line("drill"))) {
+            press(walk, Key.Kind.PAGE_DOWN, 20);
+            String end = walk.picture(60, 18);
+            assertFalse(end.equals(walk.key(Key.Kind.PAGE_UP).picture(60, 18)), end);
+        }
     }
 
     @Test
