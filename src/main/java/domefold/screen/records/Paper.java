@@ -15,6 +15,11 @@ import java.util.List;
 record Paper(String id, String what, String text, Scrolled scroll, boolean whole) {
     static final Paper NONE = new Paper("", domefold.screen.Effect.ReadRecord.SUMMARY, "", Scrolled.START, false);
 
+    /** True for the page of keys, which belongs to no record. */
+    boolean ofKeys() {
+        return whole && id.isEmpty();
+    }
+
     List<String> lines() {
         return text.isEmpty() ? List.of() : List.of(text.split("\n", -1));
     }

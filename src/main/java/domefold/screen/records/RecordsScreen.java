@@ -94,7 +94,7 @@ public record RecordsScreen(RecordList list, LocalDate today, Optional<Screen> b
     }
 
     private Optional<Deed> deed(Key key) {
-        return switch (key.kind()) {
+        return paper.ofKeys() ? Optional.empty() : switch (key.kind()) {
             case F3 -> Optional.of(paper.whole() && paper.what().equals(Effect.ReadRecord.ORDER) ? Deed.PRINT_ORDER : Deed.PRINT);
             case F5 -> Optional.of(Deed.ORDERED);
             case F6 -> Optional.of(Deed.BOOKED);
@@ -191,7 +191,8 @@ public record RecordsScreen(RecordList list, LocalDate today, Optional<Screen> b
             return List.of(new Hint("Enter", "does it"), new Hint("Esc", "does not"));
         }
         if (paper.whole()) {
-            return List.of(new Hint("PgDn PgUp", "scroll"), new Hint("F3", "print"), MARKS, new Hint("Esc", "list"));
+            return paper.ofKeys() ? List.of(new Hint("Esc", "list"))
+                    : List.of(new Hint("PgDn PgUp", "scroll"), new Hint("F3", "print"), MARKS, new Hint("Esc", "list"));
         }
         return List.of(new Hint("Enter", "open"), new Hint("F3", "print"), new Hint("F4", "order"), MARKS, new Hint("F8", "due"),
                 new Hint("F1", "keys"), new Hint("Esc", entry.text().isEmpty() ? back.isPresent() ? "back" : "leave" : "all"));

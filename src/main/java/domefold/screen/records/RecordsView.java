@@ -32,7 +32,9 @@ final class RecordsView {
                 + Numbers.count(screen.list().all().size(), "record", "records"), Role.FAINT);
         int height = canvas.rows() - TOP - 2;
         if (screen.paper().whole()) {
-            facts(canvas, 1, screen);
+            if (!screen.paper().ofKeys()) {
+                facts(canvas, 1, screen);
+            }
             canvas.fill(0, 2, canvas.columns(), canvas.glyphs().horizontal(), Role.FAINT);
             paper(canvas, 0, TOP, canvas.columns(), height, screen.paper());
         } else {
@@ -154,7 +156,7 @@ final class RecordsView {
             }
         } else if (!screen.said().isEmpty()) {
             canvas.textWithin(1, row, canvas.columns() - 2, screen.said(), screen.refused() ? Role.REFUSED : Role.FITS);
-        } else {
+        } else if (!screen.paper().ofKeys()) {
             screen.focus().flatMap(header -> alike(header, screen.filter().shown()))
                     .ifPresent(text -> canvas.textWithin(1, row, canvas.columns() - 2, text, Role.CAUTION));
         }

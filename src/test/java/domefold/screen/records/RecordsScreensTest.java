@@ -1,6 +1,7 @@
 package domefold.screen.records;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import domefold.Approved;
@@ -132,6 +133,15 @@ class RecordsScreensTest {
         assertTrue(last.lines().skip(3).findFirst().orElseThrow().equals(SUMMARY.split("\n", -1)[SUMMARY.split("\n", -1).length - 19].stripTrailing()), last);
         assertTrue(!last.equals(walk.key(Key.Kind.PAGE_UP).picture(80, 24)), last);
         assertEquals(last, walk.key(Key.Kind.END).picture(80, 24));
+    }
+
+    @Test
+    void thePageOfKeysIsThatOfNoRecord() {
+        Walk walk = Walk.on(read(RecordsScreen.of(list(), TODAY, Optional.empty()))).key(Key.Kind.F1);
+        assertFalse(walk.picture(80, 24).contains("K-20"), walk.picture(80, 24));
+        assertFalse(walk.picture(80, 24).lines().reduce((one, last) -> last).orElseThrow().contains("F3"), walk.picture(80, 24));
+        Screen keys = walk.screen();
+        assertEquals(keys, walk.key(Key.Kind.F5).screen());
     }
 
     @Test
