@@ -5,7 +5,7 @@ import domefold.canvas.TextWidth;
 /** A device's code where there is little room: cut before its end, since codes differ there, in profile and size. */
 final class DeviceCode {
     private static final char CUT = '…';
-    private static final int LEAST_BEGINNING = 5;
+    private static final int LEAST_BEGINNING = 3;
 
     private DeviceCode() {}
 

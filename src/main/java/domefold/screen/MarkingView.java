@@ -111,7 +111,7 @@ final class MarkingView {
         canvas.textWithin(column + 2, row, (mark.side().isPresent() ? DECISION : DECISION + SIDE + (wide ? said : 0)) - 3, name, role);
         canvas.text(column + DECISION, row, mark.side().map(Enum::name).orElse(""), role);
         if (said >= NARROWEST_SAID && !wide) {
-            canvas.textWithin(column + DECISION + SIDE, row, said - 1, mark.said(), role);
+            canvas.textWithin(column + DECISION + SIDE, row, said - 1, mark.decision() == Decision.DEVICE ? DeviceCode.within(mark.said(), said - 1) : mark.said(), role);
         }
         canvas.text(column + DECISION + SIDE + said, row, stands(mark), focused ? role : roleOf(mark.standing()));
         canvas.textRight(column + width, row, mark.weight() == 0 ? canvas.glyphs().dash() + ""

@@ -19,10 +19,10 @@ import java.util.stream.Stream;
  * @param saidRole how it is said
  * @param part the part of the page that scrolling counts from
  * @param scroll how far the page is scrolled from its beginning
- * @param first the first device shown, where not all fit beside each other
+ * @param first how far the devices are moved, where not all fit beside each other
  */
 record OwningScreen(ConsultScreen under, Owning owning, EntryLine entry, String said, Role saidRole, int part, Scrolled scroll,
-        int first)
+        Scrolled first)
         implements Screen {
     private static final int NARROWEST_COLUMN = 38;
     private static final int WIDEST_COLUMN = 58;
@@ -43,7 +43,7 @@ record OwningScreen(ConsultScreen under, Owning owning, EntryLine entry, String 
         var patientCase = consult.interview().dossier().patientCase();
         Assumptions start = Assumptions.of(patientCase.setting(), evidence);
         return new OwningScreen(consult, Owning.of(devices, start, consult.desk().prices(), patientCase.date(), evidence),
-                EntryLine.EMPTY, "", Role.BODY, 0, Scrolled.START, 0);
+                EntryLine.EMPTY, "", Role.BODY, 0, Scrolled.START, Scrolled.START);
     }
 
     @Override
@@ -51,7 +51,7 @@ record OwningScreen(ConsultScreen under, Owning owning, EntryLine entry, String 
         Chrome.draw(canvas, under.desk(), under.interview(), under.shown());
         int width = canvas.columns() - 2;
         int fit = fit(width);
-        int from = Math.max(0, Math.min(first, owning.devices().size() - fit));
+        int from = first.row(owning.devices().size() - fit);
         int each = Math.min(WIDEST_COLUMN, (width - (fit - 1) * StripPage.GAP) / fit);
         head(canvas, width, from, fit, each);
         StripPage page = OwningParts.page(owning.showing(from, fit), canvas.glyphs(), width, each);
@@ -131,8 +131,7 @@ record OwningScreen(ConsultScreen under, Owning owning, EntryLine entry, String 
 
     private OwningScreen line(Key key) {
         if (entry.text().isEmpty() && (key.is(Key.Kind.LEFT) || key.is(Key.Kind.RIGHT))) {
-            int next = first + (key.is(Key.Kind.RIGHT) ? 1 : -1);
-            return new OwningScreen(under, owning, entry, said, saidRole, part, scroll, Math.max(0, Math.min(owning.devices().size() - 1, next)));
+            return new OwningScreen(under, owning, entry, "", saidRole, part, scroll, first.by(key.is(Key.Kind.RIGHT) ? 1 : -1));
         }
         if (entry.text().isEmpty() && key.is(Key.Kind.HOME)) {
             return toPart(-part);

@@ -212,6 +212,9 @@ public record PracticeScreen(PracticeDesk desk, Exercise exercise, EntryLine ent
 
     @Override
     public List<Hint> hints() {
+        if (looking.isPresent() && looking.get().overlay().kind() != Overlay.Kind.NONE) {
+            return looking.get().hints();
+        }
         if (looking.isPresent()) {
             return Stream.concat(Stream.of(new Hint("Esc", "back to the marking")), looking.get().hints().stream()
                     .filter(hint -> !hint.key().equals("Esc"))).toList();

@@ -71,7 +71,7 @@ class DevicesScreenTest {
         assertEquals("A…", DeviceCode.within("ABC", 2));
         String columns = pinned(devices(), "saline-smooth-extra-full-320 saline-smooth-extra-full-360").key(Key.Kind.F5).key(Key.Kind.F5)
                 .picture(80, 24);
-        assertTrue(columns.lines().anyMatch(line -> line.contains("…extra-full-320 ") && line.contains("…extra-full-360")), columns);
+        assertTrue(columns.lines().anyMatch(line -> line.contains("…smooth-extra-full-320 ") && line.contains("…smooth-extra-full-360")), columns);
     }
 
     @Test

@@ -196,6 +196,16 @@ class OwningScreenTest {
     }
 
     @Test
+    void theFirstKeyBackFromTheLastDeviceMoves() {
+        Walk walk = pane(SALINE + " saline-smooth-full-240 " + GEL);
+        for (int i = 0; i < 6; i++) {
+            walk.key(Key.Kind.RIGHT);
+        }
+        assertTrue(walk.picture(80, 24).contains("2–3 of 3"), walk.picture(80, 24));
+        assertTrue(walk.key(Key.Kind.LEFT).picture(80, 24).contains("1–2 of 3"), walk.picture(80, 24));
+    }
+
+    @Test
     void oneYearIsOneYear() {
         Owning owning = owning(pane(GEL).line("year 1")).owning();
         String page = OwningParts.page(owning, Glyphs.UNICODE, 100, 58).picture(Glyphs.UNICODE);

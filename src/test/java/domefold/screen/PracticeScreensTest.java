@@ -182,6 +182,13 @@ class PracticeScreensTest {
     }
 
     @Test
+    void overTheConsultLookedAtEscIsSaidToDoWhatItDoes() {
+        Walk walk = marked().line("devices").key(Key.Kind.F4);
+        assertTrue(walk.picture(80, 24).contains("Esc closes"), walk.picture(80, 24));
+        assertTrue(walk.key(Key.Kind.ESCAPE).picture(80, 24).contains("Esc back to the marking"), walk.picture(80, 24));
+    }
+
+    @Test
     void whatIsRefusedOrDoesNothingIsNotNamed() {
         assertFalse(atPlan().picture(80, 24).contains("skip leaves open"), atPlan().picture(80, 24));
         assertTrue(atPlan().lines(PracticeWalk.PLAN.subList(0, 3)).picture(80, 24).contains("skip leaves open"));
@@ -191,6 +198,12 @@ class PracticeScreensTest {
         }
         Walk frame = PracticeWalk.on(2, 2).line("");
         assertTrue(frame.picture(80, 18).contains("PgDn: "), frame.picture(80, 18));
+    }
+
+    @Test
+    void aLongCodeInTheListKeepsProfileAndSize() {
+        Walk walk = atPlan().lines(PracticeWalk.PLAN.stream().map(line -> line.equals("full") ? "extra-full" : line).toList()).line("commit");
+        assertTrue(walk.picture(80, 24).contains(" gel-…extra-full-240 "), walk.picture(80, 24));
     }
 
     @Test
