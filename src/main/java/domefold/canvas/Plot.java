@@ -51,7 +51,7 @@ public record Plot(double years, double per100, double dataYears) {
         canvas.textRight(column + LEFT - 1, row, whole(per100), Role.FAINT);
         canvas.textRight(column + LEFT - 1, row + rows - 1, "0", Role.FAINT);
         canvas.text(column + LEFT, row + rows + 1, "0", Role.FAINT);
-        canvas.textRight(column + LEFT + columns, row + rows + 1, whole(years) + " years", Role.FAINT);
+        canvas.textRight(column + LEFT + columns, row + rows + 1, whole(years) + (Math.round(years) == 1 ? " year" : " years"), Role.FAINT);
     }
 
     private static String whole(double value) {

@@ -88,14 +88,19 @@ public record Difference(List<Row> rows) {
         Map<String, String> is = byCode(after);
         was.forEach((code, text) -> {
             if (!is.containsKey(code)) {
-                rows.add(new Row(group, code, text, NONE, true));
+                rows.add(new Row(group, words(code), text, NONE, true));
             }
         });
         is.forEach((code, text) -> {
             if (!was.containsKey(code)) {
-                rows.add(new Row(group, code, NONE, text, true));
+                rows.add(new Row(group, words(code), NONE, text, true));
             }
         });
+    }
+
+    /** A code as a person reads it. */
+    private static String words(String code) {
+        return code.replace('-', ' ');
     }
 
     private static Map<String, String> byCode(List<Note> notes) {

@@ -4,6 +4,7 @@ import domefold.engine.CrossChecks;
 import domefold.engine.Exact;
 import domefold.engine.Gate;
 import domefold.evidence.Evidence;
+import domefold.evidence.Status;
 import domefold.outcome.Figures;
 import domefold.patient.Case;
 import domefold.patient.Measure;
@@ -59,7 +60,7 @@ public final class SlipCheck {
                     found.put(Slipped.in(side, measure, ReadingSlip.MILLIMETRES), side.name() + " " + measure.words()
                             + " " + Figures.of(reading.value(), 0, 1) + " cm is above "
                             + Figures.of(gate.possible().high(), 0, 1) + " cm; as mm it is " + Figures.cm(asCm) + " cm ("
-                            + gate.source() + ", " + gate.status().words() + ")");
+                            + (gate.status() == Status.PROPOSAL ? "" : gate.source() + ", ") + gate.status().words() + ")");
                 }
             }
         });
@@ -89,7 +90,7 @@ public final class SlipCheck {
                 return Optional.empty();
             }
             against++;
-            said.append(said.length() == 0 ? "" : "; ").append(sighting.text()).append(" The readings say the ")
+            said.append(said.length() == 0 ? "" : ". ").append(sighting.text()).append(" The readings say the ")
                     .append(sighting.side().get().other().name());
         }
         return against < SIGHTINGS_AGAINST ? Optional.empty() : Optional.of(said + " (comparison of what was seen with"

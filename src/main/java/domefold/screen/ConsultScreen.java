@@ -21,7 +21,7 @@ import java.util.Optional;
  * @param saidRole how it is said
  * @param overlay what lies over the room
  * @param devices how the device list is looked at
- * @param scroll rows scrolled in a room longer than the glass
+ * @param scroll how far a room longer than the glass is scrolled
  * @param whatIf another answer tried out beside the consult
  */
 public record ConsultScreen(
@@ -33,7 +33,7 @@ public record ConsultScreen(
         Role saidRole,
         Overlay overlay,
         DevicesState devices,
-        int scroll,
+        Scrolled scroll,
         Optional<WhatIf> whatIf)
         implements Screen {
 
@@ -45,7 +45,7 @@ public record ConsultScreen(
     public static ConsultScreen of(Desk desk, Interview interview) {
         boolean readingsStand = interview.room().ordinal() > Room.LIMITS.ordinal() && interview.dossier().choices().settled().isEmpty();
         return new ConsultScreen(desk, interview, readingsStand ? Room.LIMITS : interview.room(), EntryLine.EMPTY, List.of(), Role.BODY,
-                Overlay.NONE, DevicesState.FIRST, 0, Optional.empty());
+                Overlay.NONE, DevicesState.FIRST, Scrolled.START, Optional.empty());
     }
 
     @Override
@@ -104,10 +104,10 @@ public record ConsultScreen(
             return Step.to(completed());
         }
         if (key.is(Key.Kind.PAGE_DOWN) || key.is(Key.Kind.PAGE_UP)) {
-            return Step.to(withScroll(Math.max(0, scroll + (key.is(Key.Kind.PAGE_DOWN) ? 8 : -8))));
+            return Step.to(withScroll(scroll.by(key.is(Key.Kind.PAGE_DOWN) ? 8 : -8)));
         }
         if (key.is(Key.Kind.DOWN) || key.is(Key.Kind.UP)) {
-            return Step.to(withScroll(Math.max(0, scroll + (key.is(Key.Kind.DOWN) ? 1 : -1))));
+            return Step.to(withScroll(scroll.by(key.is(Key.Kind.DOWN) ? 1 : -1)));
         }
         if (key.isText() && key.codePoint() == '?' && entry.text().isEmpty()) {
             return Step.to(withOverlay(Overlay.of(Overlay.Kind.HELP)));
@@ -239,11 +239,11 @@ public record ConsultScreen(
 
     @Override
     public List<Hint> hints() {
-        return RoomViews.hints(this);
+        return overlay.kind() == Overlay.Kind.NONE ? RoomViews.hints(this) : OverlayView.hints(this);
     }
 
     ConsultScreen with(Interview next, Room room) {
-        return new ConsultScreen(desk, next, room, entry, said, saidRole, overlay, devices, room == shown ? scroll : 0, whatIf);
+        return new ConsultScreen(desk, next, room, entry, said, saidRole, overlay, devices, room == shown ? scroll : Scrolled.START, whatIf);
     }
 
     ConsultScreen withEntry(EntryLine line) {
@@ -262,15 +262,15 @@ public record ConsultScreen(
         return new ConsultScreen(desk, interview, shown, entry, said, saidRole, overlay, next, scroll, whatIf);
     }
 
-    ConsultScreen withScroll(int rows) {
-        return new ConsultScreen(desk, interview, shown, entry, said, saidRole, overlay, devices, rows, whatIf);
+    ConsultScreen withScroll(Scrolled next) {
+        return new ConsultScreen(desk, interview, shown, entry, said, saidRole, overlay, devices, next, whatIf);
     }
 
     ConsultScreen withWhatIf(Optional<WhatIf> next) {
-        return new ConsultScreen(desk, interview, shown, EntryLine.EMPTY, List.of(), Role.BODY, overlay, devices, 0, next);
+        return new ConsultScreen(desk, interview, shown, EntryLine.EMPTY, List.of(), Role.BODY, overlay, devices, Scrolled.START, next);
     }
 
     private ConsultScreen withScrollReset() {
-        return withScroll(0);
+        return withScroll(Scrolled.START);
     }
 }

@@ -47,7 +47,8 @@ final class DeviceColumns {
     Columns of(boolean pictureFirst) {
         List<Columns.Heading> names = new ArrayList<>();
         for (int i = 0; i < shown.size(); i++) {
-            names.add(new Columns.Heading((first + i + 1) + "  " + shown.get(i).device().id(), Role.TITLE));
+            names.add(new Columns.Heading((first + i + 1) + "  "
+                    + DeviceCode.within(shown.get(i).device().id(), width - NUMBER_CELLS), Role.TITLE));
         }
         List<Columns.Row> rows = new ArrayList<>();
         if (pictureFirst) {

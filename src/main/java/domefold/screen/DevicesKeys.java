@@ -21,8 +21,12 @@ final class DevicesKeys {
         };
     }
 
-    /** The step, or null where the key means nothing here. */
+    /** The step, or null where the key means nothing here; what was said before it is said no longer. */
     static Screen.Step onKey(ConsultScreen screen, Key key) {
+        return step(screen.said().isEmpty() ? screen : screen.saying(List.of(), domefold.canvas.Role.BODY), key);
+    }
+
+    private static Screen.Step step(ConsultScreen screen, Key key) {
         DevicesState state = screen.devices();
         List<Candidate> rows = DeviceRows.of(screen.interview(), state);
         boolean columns = state.view() == DevicesState.View.COLUMNS;
@@ -39,11 +43,10 @@ final class DevicesKeys {
                 return scrolled(screen, -PAGE_ROWS);
             case PAGE_DOWN:
                 return scrolled(screen, PAGE_ROWS);
-            case LEFT:
-                return Screen.Step.to(screen.withDevices(state.withFirstPinned(state.firstPinned() - 1)));
-            case RIGHT:
+            case LEFT, RIGHT:
+                int pinned = pinned(screen).size();
                 return Screen.Step.to(screen.withDevices(state.withFirstPinned(
-                        Math.min(state.firstPinned() + 1, Math.max(0, screen.interview().dossier().choices().pinned().size() - 1)))));
+                        Math.min(pinned - 1, state.firstOf(pinned) + (key.is(Key.Kind.RIGHT) ? 1 : -1)))));
             case F5:
                 return Screen.Step.to(screen.withDevices(state.withView(state.view().next())));
             case F6:
@@ -65,7 +68,11 @@ final class DevicesKeys {
 
     private static Screen.Step scrolled(ConsultScreen screen, int by) {
         DevicesState state = screen.devices();
-        return Screen.Step.to(screen.withDevices(state.withColumnScroll(state.columnScroll() + by)));
+        return Screen.Step.to(screen.withDevices(state.withColumnScroll(state.columnScroll().by(by))));
+    }
+
+    private static List<Candidate> pinned(ConsultScreen screen) {
+        return screen.interview().plan().map(plan -> DevicesView.pinned(screen, plan)).orElse(List.of());
     }
 
     private static Screen.Step moved(ConsultScreen screen, List<Candidate> rows, int to) {
@@ -89,16 +96,16 @@ final class DevicesKeys {
     /** Turns the fill of the saline device in focus: the one under the cursor, or the first column shown. */
     private static Screen.Step turn(ConsultScreen screen, List<Candidate> rows, double byMl) {
         DevicesState state = screen.devices();
-        List<String> pins = screen.interview().dossier().choices().pinned();
+        List<Candidate> pins = pinned(screen);
         Optional<Device> focus = state.view() == DevicesState.View.COLUMNS && !pins.isEmpty()
-                ? screen.interview().guide().catalogue().find(pins.get(Math.min(state.firstPinned(), pins.size() - 1)))
+                ? Optional.of(pins.get(state.firstOf(pins.size())).device())
                 : rows.isEmpty() ? Optional.empty() : Optional.of(rows.get(Math.min(state.cursor(), rows.size() - 1)).device());
         if (focus.isEmpty() || focus.get().labelFillMl().isEmpty()) {
             return Screen.Step.to(screen.saying(List.of("Only a saline device is filled here; this one comes filled."), domefold.canvas.Role.FAINT));
         }
         Device device = focus.get();
         double ml = Math.max(1, state.fillMl(device.id()).orElse(device.nominalMl()) + byMl);
-        String pinned = pins.contains(device.id()) ? "" : " Space pins it, so that it shows.";
+        String pinned = pins.stream().anyMatch(one -> one.device().equals(device)) ? "" : " Space pins it, so that it shows.";
         return Screen.Step.to(screen.withDevices(state.withFill(device.id(), ml))
                 .saying(List.of(device.id() + " at " + domefold.outcome.Numbers.ml(ml) + "." + pinned), domefold.canvas.Role.FAINT));
     }

@@ -11,14 +11,14 @@ import java.util.OptionalDouble;
  * @param fittingOnly true leaves out what lies outside on both sides
  * @param cursor row of the list that has the focus
  * @param view list beside columns, or one of them alone
- * @param columnScroll rows the columns are scrolled
- * @param firstPinned the first pinned device shown, where not all fit beside each other
+ * @param columnScroll how far the columns are scrolled
+ * @param firstPinned the pinned device in the first column
  * @param fillsMl saline fills turned away from nominal, by device id
  * @param overlaid true draws every outline over the one before it
  */
-public record DevicesState(Sort sort, boolean fittingOnly, int cursor, View view, int columnScroll, int firstPinned,
+public record DevicesState(Sort sort, boolean fittingOnly, int cursor, View view, Scrolled columnScroll, int firstPinned,
         Map<String, Double> fillsMl, boolean overlaid) {
-    public static final DevicesState FIRST = new DevicesState(Sort.WISHES, true, 0, View.BOTH, 0, 0, Map.of(), false);
+    public static final DevicesState FIRST = new DevicesState(Sort.WISHES, true, 0, View.BOTH, Scrolled.START, 0, Map.of(), false);
 
     public DevicesState {
         fillsMl = Map.copyOf(fillsMl);
@@ -77,8 +77,13 @@ public record DevicesState(Sort sort, boolean fittingOnly, int cursor, View view
         return new DevicesState(sort, fittingOnly, cursor, next, columnScroll, firstPinned, fillsMl, overlaid);
     }
 
-    DevicesState withColumnScroll(int rows) {
-        return new DevicesState(sort, fittingOnly, cursor, view, Math.max(0, rows), firstPinned, fillsMl, overlaid);
+    DevicesState withColumnScroll(Scrolled next) {
+        return new DevicesState(sort, fittingOnly, cursor, view, next, firstPinned, fillsMl, overlaid);
+    }
+
+    /** The first column shown of that many pinned devices; keys and picture both ask here. */
+    int firstOf(int pinned) {
+        return Math.max(0, Math.min(firstPinned, pinned - 1));
     }
 
     DevicesState withFirstPinned(int index) {

@@ -9,6 +9,7 @@ import domefold.choose.Criterion;
 import domefold.choose.Dominance;
 import domefold.device.Device;
 import domefold.outcome.Figures;
+import domefold.outcome.Numbers;
 import domefold.plan.Candidate;
 import domefold.plan.Plan;
 import domefold.plan.Verdict;
@@ -69,8 +70,8 @@ final class DevicesView {
         long fits = rows.stream().filter(c -> DeviceRows.both(c) == Verdict.FITS).count();
         String heading = !rows.isEmpty() && screen.interview().byWishes().dominated()
                 .containsKey(rows.get(Math.min(state.cursor(), rows.size() - 1)).device().id())
-                ? dominated(screen, rows.get(Math.min(state.cursor(), rows.size() - 1))) : (state.fittingOnly() ? rows.size() + " of " + plan.candidates().size() + " devices, "
-                : rows.size() + " devices, ") + fits + (fits == 1 ? " fits" : " fit") + " both sides; " + state.sort().words();
+                ? dominated(screen, rows.get(Math.min(state.cursor(), rows.size() - 1))) : (state.fittingOnly() ? rows.size() + " of " + devices(plan.candidates().size()) + ", "
+                : devices(rows.size()) + ", ") + fits + (fits == 1 ? " fits" : " fit") + " both sides; " + state.sort().words();
         canvas.textWithin(column, row, width, heading, Role.FAINT);
         canvas.textWithin(column, row + 1, width, header(width), Role.LABEL);
         ByWishes chosen = screen.interview().byWishes();
@@ -89,6 +90,10 @@ final class DevicesView {
             line(canvas, column, row + 2 + i, width, screen, rows.get(from + i), from + i == cursor,
                     chosen.dominated().containsKey(rows.get(from + i).device().id()));
         }
+    }
+
+    private static String devices(int count) {
+        return Numbers.count(count, "device", "devices");
     }
 
     /** By which device the one in focus is dominated, and in what. */
@@ -141,12 +146,12 @@ final class DevicesView {
     private static void columns(Canvas canvas, int column, int row, int width, int height, ConsultScreen screen,
             List<Candidate> pinned) {
         int fit = Math.max(1, Math.min(pinned.size(), (width - LABEL_WIDTH) / NARROWEST_COLUMN));
-        int first = Math.max(0, Math.min(screen.devices().firstPinned(), pinned.size() - fit));
+        int first = screen.devices().firstOf(pinned.size());
         List<Candidate> shown = pinned.subList(first, Math.min(pinned.size(), first + fit));
         int each = Math.min(WIDEST_COLUMN, (width - LABEL_WIDTH) / shown.size() - COLUMN_GAP);
         Columns columns = new DeviceColumns(screen, shown, first, each).of(height >= ROWS_FOR_PICTURES_FIRST);
         int used = Math.min(width, LABEL_WIDTH + (each + COLUMN_GAP) * shown.size());
-        int offset = Math.min(screen.devices().columnScroll(), columns.lastOffset(height));
+        int offset = screen.devices().columnScroll().row(columns.lastOffset(height));
         columns.draw(canvas, column, row, used, height, offset);
         String hidden = pinned.size() > shown.size() ? shown.size() + " of " + pinned.size() + " pinned, Left Right; " : "";
         String rows = columns.height() > height - 1

@@ -24,17 +24,17 @@ import java.util.Optional;
  * @param entry the line being typed
  * @param said why a line was not accepted
  * @param help true while help lies over the readings
- * @param scroll rows scrolled
+ * @param scroll how far the page is scrolled
  */
 public record DrillScreen(PracticeDesk desk, PracticeScreen back, ReadingDrill drill, Optional<ReadingDrill.Answered> answered,
-        EntryLine entry, String said, boolean help, int scroll) implements Screen {
+        EntryLine entry, String said, boolean help, Scrolled scroll) implements Screen {
     private static final int WIDE = 110;
     private static final int TABLE = 57;
     private static final int PAGE_ROWS = 8;
 
     static DrillScreen of(PracticeDesk desk, PracticeScreen back) {
         return new DrillScreen(desk, back, ReadingDrill.of(desk.log().nextDrill(), desk.desk().guide().evidence()), Optional.empty(),
-                EntryLine.EMPTY, "", false, 0);
+                EntryLine.EMPTY, "", false, Scrolled.START);
     }
 
     @Override
@@ -51,7 +51,7 @@ public record DrillScreen(PracticeDesk desk, PracticeScreen back, ReadingDrill d
                 return Step.to(with(!help));
             case DOWN, UP, PAGE_DOWN, PAGE_UP:
                 int by = key.is(Key.Kind.DOWN) ? 1 : key.is(Key.Kind.UP) ? -1 : key.is(Key.Kind.PAGE_DOWN) ? PAGE_ROWS : -PAGE_ROWS;
-                return Step.to(new DrillScreen(desk, back, drill, answered, entry, said, help, Math.max(0, scroll + by)));
+                return Step.to(new DrillScreen(desk, back, drill, answered, entry, said, help, scroll.by(by)));
             default:
                 break;
         }
@@ -74,7 +74,7 @@ public record DrillScreen(PracticeDesk desk, PracticeScreen back, ReadingDrill d
             ReadingDrill.Answered check = drill.check(SlipWords.read(word), desk.desk().guide().evidence());
             Logbook.Drilled done = new Logbook.Drilled(desk.desk().today(), drill.number(), check.found().size(),
                     check.missed().size(), check.unfounded().size());
-            return new Step(new DrillScreen(desk.with(desk.log().with(done)), back, drill, Optional.of(check), EntryLine.EMPTY, "", false, 0),
+            return new Step(new DrillScreen(desk.with(desk.log().with(done)), back, drill, Optional.of(check), EntryLine.EMPTY, "", false, Scrolled.START),
                     new Effect.Drilled(done));
         } catch (Refusal refusal) {
             return Step.to(saying(refusal.getMessage()));
@@ -97,10 +97,10 @@ public record DrillScreen(PracticeDesk desk, PracticeScreen back, ReadingDrill d
             PracticeChrome.lines(canvas, 1, Chrome.TOP, canvas.columns() - 2, body, beside(), scroll);
         } else if (wide) {
             ReadingsTable.draw(canvas, 1, Chrome.TOP, TABLE, body, Taken.all(drill.shown()), scroll);
-            PracticeChrome.lines(canvas, TABLE + 5, Chrome.TOP, canvas.columns() - TABLE - 6, body, beside(), 0);
+            PracticeChrome.lines(canvas, TABLE + 5, Chrome.TOP, canvas.columns() - TABLE - 6, body, beside(), Scrolled.START);
         } else {
             List<OverlayView.Line> seen = PracticeChrome.wrapped(List.of(new OverlayView.Line(0, seen(), Role.BODY)), canvas.columns() - 2);
-            PracticeChrome.lines(canvas, 1, Chrome.TOP, canvas.columns() - 2, seen.size(), seen, 0);
+            PracticeChrome.lines(canvas, 1, Chrome.TOP, canvas.columns() - 2, seen.size(), seen, Scrolled.START);
             ReadingsTable.compact(canvas, 1, Chrome.TOP + seen.size() + 1, canvas.columns() - 2, body - seen.size() - 1,
                     Taken.all(drill.shown()), scroll);
         }
@@ -141,7 +141,7 @@ public record DrillScreen(PracticeDesk desk, PracticeScreen back, ReadingDrill d
     public List<Hint> hints() {
         return help ? List.of(new Hint("Esc", "closes")) : answered.isPresent()
                 ? List.of(new Hint("Enter", "next drill"), new Hint("Esc", "back"))
-                : List.of(new Hint("Enter", "answers"), new Hint("?", "how slips are written"), new Hint("PgDn", "further"), new Hint("Esc", "back"));
+                : List.of(new Hint("Enter", "answers"), new Hint("?", "how slips are written"), new Hint("Esc", "back"));
     }
 
     private DrillScreen typed(EntryLine line) {
@@ -153,6 +153,6 @@ public record DrillScreen(PracticeDesk desk, PracticeScreen back, ReadingDrill d
     }
 
     private DrillScreen with(boolean helping) {
-        return new DrillScreen(desk, back, drill, answered, entry, said, helping, 0);
+        return new DrillScreen(desk, back, drill, answered, entry, said, helping, Scrolled.START);
     }
 }

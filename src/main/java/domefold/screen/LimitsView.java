@@ -32,7 +32,7 @@ final class LimitsView {
             }
             Canvas whole = joined(canvas, blocked(canvas, canvas.columns() - 2, plan.get()), pages, beside, width,
                     whole(canvas, canvas.columns() - 2, plan.get()));
-            int from = Math.max(0, Math.min(screen.scroll(), whole.rows() - body));
+            int from = screen.scroll().row(whole.rows() - body);
             for (int r = 0; r < body && from + r < whole.rows(); r++) {
                 for (int c = 0; c < whole.columns(); c++) {
                     canvas.put(1 + c, row + r, whole.codePointAt(c, from + r), whole.roleAt(c, from + r));

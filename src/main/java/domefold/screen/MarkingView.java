@@ -101,14 +101,17 @@ final class MarkingView {
         }
     }
 
+    /** A flag's words take the cells of the side it has none of, and those of what was said where they need them: its standing tells it. */
     private static void line(Canvas canvas, int column, int row, int width, int said, Mark mark, boolean focused) {
         Role role = focused ? Role.SELECTED : Role.BODY;
         canvas.fill(column, row, width, ' ', role);
         canvas.text(column, row, focused ? String.valueOf(canvas.glyphs().pointer()) : " ", role);
-        canvas.textWithin(column + 2, row, DECISION - 3, flag(mark) ? mark.code().orElse("") : mark.decision().words(), role);
+        String name = flag(mark) ? WarningWords.of(mark.code().orElse("")) : mark.decision().words();
+        boolean wide = mark.side().isEmpty() && canvas.width(name) > DECISION + SIDE - 3;
+        canvas.textWithin(column + 2, row, (mark.side().isPresent() ? DECISION : DECISION + SIDE + (wide ? said : 0)) - 3, name, role);
         canvas.text(column + DECISION, row, mark.side().map(Enum::name).orElse(""), role);
-        if (said >= NARROWEST_SAID) {
-            canvas.textWithin(column + DECISION + SIDE, row, said - 1, mark.said(), role);
+        if (said >= NARROWEST_SAID && !wide) {
+            canvas.textWithin(column + DECISION + SIDE, row, said - 1, mark.decision() == Decision.DEVICE ? DeviceCode.within(mark.said(), said - 1) : mark.said(), role);
         }
         canvas.text(column + DECISION + SIDE + said, row, stands(mark), focused ? role : roleOf(mark.standing()));
         canvas.textRight(column + width, row, mark.weight() == 0 ? canvas.glyphs().dash() + ""

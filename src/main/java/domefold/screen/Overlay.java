@@ -4,10 +4,10 @@ package domefold.screen;
  * What lies over a room until Esc.
  *
  * @param kind which
- * @param scroll rows scrolled down
+ * @param scroll how far it is scrolled
  */
-public record Overlay(Kind kind, int scroll) {
-    public static final Overlay NONE = new Overlay(Kind.NONE, 0);
+public record Overlay(Kind kind, Scrolled scroll) {
+    public static final Overlay NONE = new Overlay(Kind.NONE, Scrolled.START);
 
     /** The overlays there are. */
     public enum Kind {
@@ -27,6 +27,6 @@ public record Overlay(Kind kind, int scroll) {
     }
 
     static Overlay of(Kind kind) {
-        return new Overlay(kind, 0);
+        return new Overlay(kind, Scrolled.START);
     }
 }

@@ -2,6 +2,7 @@ package domefold.screen;
 
 import domefold.canvas.Canvas;
 import domefold.canvas.Role;
+import domefold.canvas.TextWidth;
 import domefold.interview.Question;
 import domefold.outcome.Figures;
 import domefold.outcome.Working;
@@ -14,8 +15,22 @@ import java.util.Optional;
 /** Pages that lie over a room: help, working, answers so far, keys. They scroll and Esc closes them. */
 final class OverlayView {
     private static final int WIDEST_TEXT = 110;
+    private static final int PAGE_ROWS = 10;
+
+    private static final int WORD = 14;
+    private static final int MEANING = 42;
+    private static final List<Word> WORDS = List.of(new Word("same", "repeats the LEFT for the RIGHT", "12.5 same"),
+            new Word("left, right", "change one side", "left 12.5"),
+            new Word("again", "adds a second reading, averaged", "again 12.6 12.9"),
+            new Word("skip", "leaves an optional reading open", ""),
+            new Word("back, go", "return to any question or room", "go base width"),
+            new Word("undo, redo", "takes the last answer back, gives it again", ""),
+            new Word("why, summary", "the working behind it, the answers so far", ""));
 
     private OverlayView() {}
+
+    /** A word that works everywhere, with an example or an empty one. */
+    private record Word(String names, String meaning, String example) {}
 
     /** One line of a page. */
     record Line(int indent, String text, Role role) {}
@@ -33,18 +48,18 @@ final class OverlayView {
     static ConsultScreen onKey(ConsultScreen screen, Key key) {
         Overlay overlay = screen.overlay();
         if (overlay.kind() == Overlay.Kind.PAIRS) {
-            return PairsView.onKey(screen, key, PairsView.pairs(screen));
+            return PairsView.onKey(screen, key);
         }
         return switch (key.kind()) {
             case ESCAPE, ENTER, F1, F4 -> screen.withOverlay(Overlay.NONE);
-            case DOWN -> screen.withOverlay(new Overlay(overlay.kind(), overlay.scroll() + 1));
-            case UP -> screen.withOverlay(new Overlay(overlay.kind(), Math.max(0, overlay.scroll() - 1)));
-            case PAGE_DOWN -> screen.withOverlay(new Overlay(overlay.kind(), overlay.scroll() + 10));
-            case PAGE_UP -> screen.withOverlay(new Overlay(overlay.kind(), Math.max(0, overlay.scroll() - 10)));
-            case END -> screen.withOverlay(new Overlay(overlay.kind(), Integer.MAX_VALUE / 2));
-            case HOME -> screen.withOverlay(new Overlay(overlay.kind(), 0));
-            default -> screen.withOverlay(key.isText() && key.codePoint() == 'q' ? Overlay.NONE : overlay);
+            default -> screen.withOverlay(key.isText() && key.codePoint() == 'q' ? Overlay.NONE
+                    : new Overlay(overlay.kind(), overlay.scroll().onKey(key, PAGE_ROWS).orElse(overlay.scroll())));
         };
+    }
+
+    /** A page longer than the window says itself how it is scrolled. */
+    static List<Screen.Hint> hints(ConsultScreen screen) {
+        return screen.overlay().kind() == Overlay.Kind.PAIRS ? PairsView.hints(screen) : List.of(new Screen.Hint("Esc", "closes"));
     }
 
     static void draw(Canvas canvas, int row, int height, ConsultScreen screen) {
@@ -53,22 +68,21 @@ final class OverlayView {
             return;
         }
         int width = Math.min(canvas.columns() - 4, WIDEST_TEXT);
-        List<Line> lines = Wrapped.of(canvas, page(screen), width);
-        int most = Math.max(0, lines.size() - height + 1);
-        int from = Math.min(screen.overlay().scroll(), most);
+        List<Line> lines = Wrapped.of(canvas, page(screen, width), width);
+        int from = screen.overlay().scroll().row(lines.size() - height + 1);
         for (int i = 0; i < height - 1 && from + i < lines.size(); i++) {
             Line line = lines.get(from + i);
             canvas.textWithin(2 + line.indent(), row + i, width - line.indent(), line.text(), line.role());
         }
         if (lines.size() > height - 1) {
-            String where = "rows " + (from + 1) + "–" + Math.min(lines.size(), from + height - 1) + " of " + lines.size() + ", PgDn";
+            String where = "rows " + (from + 1) + "–" + Math.min(lines.size(), from + height - 1) + " of " + lines.size() + ", PgUp PgDn";
             canvas.textRight(canvas.columns() - 2, row + height - 1, where, Role.FAINT);
         }
     }
 
-    private static List<Line> page(ConsultScreen screen) {
+    private static List<Line> page(ConsultScreen screen, int width) {
         return switch (screen.overlay().kind()) {
-            case HELP -> help(screen);
+            case HELP -> help(screen, width);
             case WORKING -> working(screen);
             case SUMMARY -> summary(screen);
             case DOUBT -> DoubtPage.lines(screen);
@@ -76,7 +90,7 @@ final class OverlayView {
         };
     }
 
-    private static List<Line> help(ConsultScreen screen) {
+    private static List<Line> help(ConsultScreen screen, int width) {
         List<Line> lines = new ArrayList<>();
         Optional<Question> current = screen.interview().current();
         current.ifPresent(question -> {
@@ -87,12 +101,16 @@ final class OverlayView {
             lines.add(new Line(0, "", Role.BODY));
         });
         lines.add(new Line(0, "Words that work everywhere", Role.LABEL));
-        lines.add(new Line(2, "same   repeats the LEFT for the RIGHT        12.5 same", Role.BODY));
-        lines.add(new Line(2, "left, right   change one side                left 12.5", Role.BODY));
-        lines.add(new Line(2, "again   adds a second reading, averaged       again 12.6 12.9", Role.BODY));
-        lines.add(new Line(2, "skip   leaves an optional reading open", Role.BODY));
-        lines.add(new Line(2, "back, go   return to any question or room     go base width", Role.BODY));
-        lines.add(new Line(2, "why, summary, undo, redo", Role.BODY));
+        boolean beside = width >= 2 + WORD + MEANING + WORDS.stream().mapToInt(word -> TextWidth.of(word.example())).max().orElse(0);
+        for (Word word : WORDS) {
+            String meaning = TextWidth.padRight(word.names(), WORD) + word.meaning();
+            if (beside || word.example().isEmpty()) {
+                lines.add(new Line(2, (TextWidth.padRight(meaning, WORD + MEANING) + word.example()).stripTrailing(), Role.BODY));
+            } else {
+                lines.add(new Line(2, meaning, Role.BODY));
+                lines.add(new Line(2 + WORD, word.example(), Role.FAINT));
+            }
+        }
         return lines;
     }
 

@@ -7,6 +7,7 @@ import domefold.device.Device;
 import domefold.outcome.Refusal;
 import domefold.plan.Candidate;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * What owning the devices held side by side asks, over the consult it was opened from; Esc goes back there.
@@ -17,16 +18,18 @@ import java.util.List;
  * @param said what the program answered last
  * @param saidRole how it is said
  * @param part the part of the page that scrolling counts from
- * @param scroll rows scrolled from its beginning, below 0 upwards
- * @param first the first device shown, where not all fit beside each other
+ * @param scroll how far the page is scrolled from its beginning
+ * @param first how far the devices are moved, where not all fit beside each other
  */
-record OwningScreen(ConsultScreen under, Owning owning, EntryLine entry, String said, Role saidRole, int part, int scroll,
-        int first)
+record OwningScreen(ConsultScreen under, Owning owning, EntryLine entry, String said, Role saidRole, int part, Scrolled scroll,
+        Scrolled first)
         implements Screen {
     private static final int NARROWEST_COLUMN = 38;
     private static final int WIDEST_COLUMN = 58;
     private static final int HEAD_ROWS = 3;
     private static final int PAGE_ROWS = 10;
+    private static final int NUMBER_CELLS = 3;
+    private static final int ENTRY_CELLS = 20;
 
     /** The pane over the pinned devices, or over the one in focus; the consult itself where there is none. */
     static Screen over(ConsultScreen consult, List<Candidate> rows) {
@@ -40,7 +43,7 @@ record OwningScreen(ConsultScreen under, Owning owning, EntryLine entry, String 
         var patientCase = consult.interview().dossier().patientCase();
         Assumptions start = Assumptions.of(patientCase.setting(), evidence);
         return new OwningScreen(consult, Owning.of(devices, start, consult.desk().prices(), patientCase.date(), evidence),
-                EntryLine.EMPTY, "", Role.BODY, 0, 0, 0);
+                EntryLine.EMPTY, "", Role.BODY, 0, Scrolled.START, Scrolled.START);
     }
 
     @Override
@@ -48,14 +51,13 @@ record OwningScreen(ConsultScreen under, Owning owning, EntryLine entry, String 
         Chrome.draw(canvas, under.desk(), under.interview(), under.shown());
         int width = canvas.columns() - 2;
         int fit = fit(width);
-        int from = Math.max(0, Math.min(first, owning.devices().size() - fit));
+        int from = first.row(owning.devices().size() - fit);
         int each = Math.min(WIDEST_COLUMN, (width - (fit - 1) * StripPage.GAP) / fit);
         head(canvas, width, from, fit, each);
         StripPage page = OwningParts.page(owning.showing(from, fit), canvas.glyphs(), width, each);
         int top = Chrome.TOP + HEAD_ROWS;
         int height = Chrome.entryRow(canvas) - top;
-        int wanted = page.partRows().get(Math.min(part, page.partRows().size() - 1)) + scroll;
-        int offset = Math.max(0, Math.min(wanted, page.lastOffset(height)));
+        int offset = scroll.row(page.partRows().get(Math.min(part, page.partRows().size() - 1)), page.lastOffset(height));
         page.draw(canvas, 1, top, height, offset);
         foot(canvas, page, height, offset, from, fit);
     }
@@ -72,7 +74,7 @@ record OwningScreen(ConsultScreen under, Owning owning, EntryLine entry, String 
         canvas.textWithin(at + 3, Chrome.TOP, width - at - 2, note, Role.FAINT);
         for (int i = 0; i < fit; i++) {
             canvas.textWithin(1 + i * (each + StripPage.GAP), Chrome.TOP + 2, each,
-                    (from + i + 1) + "  " + owning.devices().get(from + i).id(), Role.TITLE);
+                    (from + i + 1) + "  " + DeviceCode.within(owning.devices().get(from + i).id(), each - NUMBER_CELLS), Role.TITLE);
         }
     }
 
@@ -81,14 +83,26 @@ record OwningScreen(ConsultScreen under, Owning owning, EntryLine entry, String 
         int at = canvas.text(1, row, "> ", Role.QUESTION);
         canvas.text(at, row, entry.text(), Role.ANSWER);
         canvas.cursor(at + entry.cursor(), row);
-        String hidden = owning.devices().size() > fit
-                ? (from + 1) + (fit > 1 ? "–" + (from + fit) : "") + " of " + owning.devices().size() + " devices, Left Right; " : "";
-        String where = hidden + page.partAt(offset) + ", rows "+ (offset + 1) + "–" + Math.min(page.height(), offset + height) + " of " + page.height();
         if (entry.isEmpty() && !said.isEmpty()) {
             canvas.textWithin(at + 1, row, canvas.columns() - at - 2, said, saidRole);
             return;
         }
-        canvas.textRight(canvas.columns() - 1, row, where, Role.FAINT);
+        String where = where(canvas, page, height, offset, from, fit);
+        int free = Math.max(1 + ENTRY_CELLS, at + canvas.width(entry.text()) + 1);
+        if (canvas.width(where) < canvas.columns() - free) {
+            canvas.textRight(canvas.columns() - 1, row, where, Role.FAINT);
+        }
+    }
+
+    /** Which devices and rows are in sight; the part and the keys are named where the entry line leaves them room. */
+    private String where(Canvas canvas, StripPage page, int height, int offset, int from, int fit) {
+        String hidden = owning.devices().size() > fit
+                ? (from + 1) + (fit > 1 ? "–" + (from + fit) : "") + " of " + owning.devices().size() : "";
+        String rows = "rows " + (offset + 1) + "–" + Math.min(page.height(), offset + height) + " of " + page.height();
+        String keys = hidden.isEmpty() ? "" : hidden + " devices, Left Right; ";
+        return Stream.of(keys + page.partAt(offset) + ", " + rows, keys + rows)
+                .filter(text -> canvas.width(text) < canvas.columns() - 1 - ENTRY_CELLS).findFirst()
+                .orElse((hidden.isEmpty() ? "" : hidden + ", ") + rows);
     }
 
     @Override
@@ -105,10 +119,10 @@ record OwningScreen(ConsultScreen under, Owning owning, EntryLine entry, String 
             case F7 -> Step.to(assuming(owning.now().nextSchedule(owning.evidence())));
             case F8 -> Step.to(assuming(owning.now().nextHorizon()));
             case F10 -> Step.to(assuming(owning.start()));
-            case DOWN -> Step.to(at(scroll + 1));
-            case UP -> Step.to(at(scroll - 1));
-            case PAGE_DOWN -> Step.to(at(scroll + PAGE_ROWS));
-            case PAGE_UP -> Step.to(at(scroll - PAGE_ROWS));
+            case DOWN -> Step.to(at(scroll.by(1)));
+            case UP -> Step.to(at(scroll.by(-1)));
+            case PAGE_DOWN -> Step.to(at(scroll.by(PAGE_ROWS)));
+            case PAGE_UP -> Step.to(at(scroll.by(-PAGE_ROWS)));
             case TAB -> Step.to(toPart(1));
             case BACK_TAB -> Step.to(toPart(-1));
             default -> Step.to(line(key));
@@ -117,8 +131,7 @@ record OwningScreen(ConsultScreen under, Owning owning, EntryLine entry, String 
 
     private OwningScreen line(Key key) {
         if (entry.text().isEmpty() && (key.is(Key.Kind.LEFT) || key.is(Key.Kind.RIGHT))) {
-            int next = first + (key.is(Key.Kind.RIGHT) ? 1 : -1);
-            return new OwningScreen(under, owning, entry, said, saidRole, part, scroll, Math.max(0, Math.min(owning.devices().size() - 1, next)));
+            return new OwningScreen(under, owning, entry, "", saidRole, part, scroll, first.by(key.is(Key.Kind.RIGHT) ? 1 : -1));
         }
         if (entry.text().isEmpty() && key.is(Key.Kind.HOME)) {
             return toPart(-part);
@@ -130,15 +143,15 @@ record OwningScreen(ConsultScreen under, Owning owning, EntryLine entry, String 
     private OwningScreen toPart(int by) {
         int parts = OwningParts.page(owning, Glyphs.UNICODE, NARROWEST_COLUMN, NARROWEST_COLUMN).partRows().size();
         int next = Math.max(0, Math.min(parts - 1, part + by));
-        return new OwningScreen(under, owning, entry, "", saidRole, next, 0, first);
+        return new OwningScreen(under, owning, entry, "", saidRole, next, Scrolled.START, first);
     }
 
     private OwningScreen typing(EntryLine line) {
         return new OwningScreen(under, owning, line, said, saidRole, part, scroll, first);
     }
 
-    private OwningScreen at(int rows) {
-        return new OwningScreen(under, owning, entry, "", saidRole, part, rows, first);
+    private OwningScreen at(Scrolled to) {
+        return new OwningScreen(under, owning, entry, "", saidRole, part, to, first);
     }
 
     private OwningScreen assuming(Assumptions changed) {
@@ -165,7 +178,7 @@ record OwningScreen(ConsultScreen under, Owning owning, EntryLine entry, String 
     @Override
     public List<Hint> hints() {
         return List.of(new Hint("F5", "exam"), new Hint("F6", "attended"), new Hint("F7", "schedule"), new Hint("F8", "years"),
-                new Hint("Tab", "next part"), new Hint("Esc", "back"), new Hint("F10", "reset"), new Hint("PgDn", "scrolls"),
+                new Hint("Esc", "back"), new Hint("Tab", "next part"), new Hint("F10", "reset"), new Hint("PgDn", "scrolls"),
                 new Hint("Ctrl-C", "leaves"));
     }
 }

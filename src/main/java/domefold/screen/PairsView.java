@@ -27,22 +27,13 @@ final class PairsView {
 
     private PairsView() {}
 
-    static ConsultScreen onKey(ConsultScreen screen, Key key, List<DevicePair> pairs) {
-        int at = Math.min(screen.overlay().scroll(), Math.max(0, pairs.size() - 1));
+    static ConsultScreen onKey(ConsultScreen screen, Key key) {
         return switch (key.kind()) {
-            case DOWN -> to(screen, Math.min(pairs.size() - 1, at + 1));
-            case UP -> to(screen, at - 1);
-            case HOME -> to(screen, 0);
-            case END -> to(screen, pairs.size() - 1);
-            case PAGE_DOWN -> to(screen, Math.min(pairs.size() - 1, at + PAGE));
-            case PAGE_UP -> to(screen, at - PAGE);
             case ESCAPE, F1, F4, F10 -> screen.withOverlay(Overlay.NONE);
-            default -> key.isText() && key.codePoint() == 'q' ? screen.withOverlay(Overlay.NONE) : screen;
+            default -> key.isText() && key.codePoint() == 'q' ? screen.withOverlay(Overlay.NONE)
+                    : screen.overlay().scroll().onKey(key, PAGE).map(to -> screen.withOverlay(new Overlay(Overlay.Kind.PAIRS, to)))
+                            .orElse(screen);
         };
-    }
-
-    private static ConsultScreen to(ConsultScreen screen, int row) {
-        return screen.withOverlay(new Overlay(Overlay.Kind.PAIRS, Math.max(0, row)));
     }
 
     /** The pair in focus becomes what is settled, each answer journalled like any other. */
@@ -51,7 +42,7 @@ final class PairsView {
         if (pairs.isEmpty()) {
             return Screen.Step.to(screen.withOverlay(Overlay.NONE));
         }
-        DevicePair pair = pairs.get(Math.min(screen.overlay().scroll(), pairs.size() - 1));
+        DevicePair pair = pairs.get(screen.overlay().scroll().row(pairs.size() - 1));
         Interview interview = screen.interview().answer("device", pair.leftId() + " " + pair.rightId());
         List<Effect> lines = new ArrayList<>(List.of(line(interview, "device", pair.leftId() + " " + pair.rightId())));
         boolean saline = interview.guide().catalogue().find(pair.leftId()).map(d -> d.fill() == Fill.SALINE).orElse(false);
@@ -66,6 +57,12 @@ final class PairsView {
 
     private static Effect line(Interview interview, String questionId, String typed) {
         return new Effect.Journal(interview.dossier().patientCase().code(), Effect.Journal.ANSWER, questionId, typed);
+    }
+
+    static List<Screen.Hint> hints(ConsultScreen screen) {
+        Screen.Hint closes = new Screen.Hint("Esc", "closes");
+        return pairs(screen).isEmpty() ? List.of(closes)
+                : List.of(new Screen.Hint("Enter", "settles this pair"), new Screen.Hint("Up Down", "next pair"), closes);
     }
 
     static List<DevicePair> pairs(ConsultScreen screen) {
@@ -84,10 +81,10 @@ final class PairsView {
             }
             return;
         }
-        int at = Math.min(screen.overlay().scroll(), pairs.size() - 1);
+        int at = screen.overlay().scroll().row(pairs.size() - 1);
         int below = PICTURE_ROWS + 6;
         int listRows = Math.max(2, height - below - 2);
-        canvas.textWithin(1, row + 1, canvas.columns() - 2, header(canvas.columns() >= WIDE), Role.LABEL);
+        canvas.textWithin(3, row + 1, canvas.columns() - 4, header(canvas.columns() >= WIDE), Role.LABEL);
         int from = Math.max(0, Math.min(at - listRows / 2, pairs.size() - listRows));
         for (int i = 0; i < listRows && from + i < pairs.size(); i++) {
             line(canvas, row + 2 + i, screen, pairs.get(from + i), from + i == at);
@@ -96,22 +93,22 @@ final class PairsView {
     }
 
     private static String header(boolean wide) {
-        return "  " + TextWidth.padRight("LEFT", 28) + TextWidth.padRight("RIGHT", 22) + (wide ? "remains  forward  verdict" : "verdict");
+        return TextWidth.padRight("LEFT", 28) + TextWidth.padRight("RIGHT", wide ? 22 : 21) + (wide ? "remains  forward  verdict" : "verdict");
     }
 
     private static void line(Canvas canvas, int row, ConsultScreen screen, DevicePair pair, boolean focused) {
         Role role = focused ? Role.SELECTED : Role.BODY;
+        boolean wide = canvas.columns() >= WIDE;
         Canvas line = new Canvas(canvas.columns() - 2, 1, canvas.glyphs());
         line.fill(0, 0, line.columns(), ' ', role);
         line.text(0, 0, focused ? String.valueOf(canvas.glyphs().pointer()) : " ", role);
         line.textWithin(2, 0, 27, words(screen, pair.leftId(), pair.leftFillMl()), role);
-        line.textWithin(30, 0, 21, alike(screen, pair.rightId(), pair.rightFillMl()), role);
-        boolean wide = canvas.columns() >= WIDE;
+        line.textWithin(30, 0, wide ? 21 : 20, alike(screen, pair.rightId(), pair.rightFillMl()), role);
         if (wide) {
             line.text(52, 0, pair.volumeGapMl().isPresent() ? Numbers.ml(Math.abs(pair.volumeGapMl().getAsDouble())) : "unknown", role);
             line.text(61, 0, Numbers.marginCm(pair.projectionGapCm()), role);
         }
-        line.text(wide ? 70 : 52, 0, pair.verdict().key(), focused ? role : DevicesView.roleOf(pair.verdict()));
+        line.text(wide ? 70 : 51, 0, pair.verdict().key(), focused ? role : DevicesView.roleOf(pair.verdict()));
         canvas.draw(1, row, line);
     }
 
@@ -139,8 +136,11 @@ final class PairsView {
         List<String> words = canvas.wrap(pair.text(), canvas.columns() - 2);
         int pictureRows = Math.max(0, Math.min(PICTURE_ROWS, end - row - 2 - words.size()));
         Silhouette scale = Silhouette.fitting(Math.min(24, half), pictureRows, canvas.glyphs(), List.of(leftOutline, rightOutline));
-        side(canvas, 1, row, half, pictureRows, screen, Side.LEFT, left.get(), pair.leftFillMl(), leftOutline, scale);
-        side(canvas, 2 + half, row, half, pictureRows, screen, Side.RIGHT, right.get(), pair.rightFillMl(), rightOutline, scale);
+        List<String> names = names(canvas, half, pair);
+        canvas.text(1, row, names.get(0), Role.LABEL);
+        canvas.text(2 + half, row, names.get(1), Role.LABEL);
+        side(canvas, 1, row, half, pictureRows, screen, Side.LEFT, left.get(), leftOutline, scale);
+        side(canvas, 2 + half, row, half, pictureRows, screen, Side.RIGHT, right.get(), rightOutline, scale);
         int at = row + pictureRows + 2;
         for (String text : words) {
             if (at < end) {
@@ -149,11 +149,19 @@ final class PairsView {
         }
     }
 
+    /** Both names, the fills behind them where there is room on both sides; a code that is cut is cut alike. */
+    private static List<String> names(Canvas canvas, int width, DevicePair pair) {
+        List<String> filled = List.of(Side.LEFT + "  " + pair.leftId() + " at " + Numbers.ml(pair.leftFillMl()),
+                Side.RIGHT + "  " + pair.rightId() + " at " + Numbers.ml(pair.rightFillMl()));
+        if (filled.stream().allMatch(name -> canvas.width(name) <= width)) {
+            return filled;
+        }
+        int code = width - Side.RIGHT.name().length() - 2;
+        return List.of(Side.LEFT + "  " + DeviceCode.within(pair.leftId(), code), Side.RIGHT + "  " + DeviceCode.within(pair.rightId(), code));
+    }
+
     private static void side(Canvas canvas, int column, int row, int width, int rows, ConsultScreen screen, Side side,
-            Device device, double fillMl, List<PointCm> outline, Silhouette scale) {
-        String name = side + "  " + device.id();
-        String filled = name + " at " + Numbers.ml(fillMl);
-        canvas.textWithin(column, row, width, canvas.width(filled) <= width ? filled : name, Role.LABEL);
+            Device device, List<PointCm> outline, Silhouette scale) {
         scale.draw(canvas, column, row + 1, Math.min(24, width), rows, outline, List.of(), true);
         Canvas ruler = new Canvas(width - 1, 1, canvas.glyphs());
         AllowsView.widthRuler(ruler, 0, 0, width - 1, screen, screen.interview().plan().orElseThrow(), side);

@@ -54,11 +54,11 @@ final class PracticeChrome {
     }
 
     /** Draws lines from the row given, scrolled; says which rows are in sight where not all are. Returns the row after. */
-    static int lines(Canvas canvas, int column, int row, int width, int height, List<OverlayView.Line> text, int scroll) {
+    static int lines(Canvas canvas, int column, int row, int width, int height, List<OverlayView.Line> text, Scrolled scroll) {
         List<OverlayView.Line> lines = wrapped(text, width);
         boolean all = lines.size() <= height;
         int room = all ? height : height - 1;
-        int from = Math.max(0, Math.min(scroll, lines.size() - room));
+        int from = scroll.row(lines.size() - room);
         int shown = Math.min(room, lines.size() - from);
         for (int i = 0; i < shown; i++) {
             OverlayView.Line line = lines.get(from + i);

@@ -26,11 +26,11 @@ import java.util.stream.Stream;
  * @param saidRole how it is said
  * @param help true while help lies over the page
  * @param cursor which mark has the focus
- * @param scroll rows scrolled
+ * @param scroll how far the page is scrolled
  * @param looking the consult's limits and devices, opened after the commitment
  */
 public record PracticeScreen(PracticeDesk desk, Exercise exercise, EntryLine entry, List<String> said, Role saidRole,
-        boolean help, int cursor, int scroll, Optional<ConsultScreen> looking) implements Screen {
+        boolean help, int cursor, Scrolled scroll, Optional<ConsultScreen> looking) implements Screen {
     private static final String NOTHING_LEAVES = "Practice: nothing of it is saved as a record, ordered, exported or booked.";
     private static final String NOT_KEPT = "Your plan is not handed in and would be lost: once more leaves it, `commit` marks it.";
     private static final int PAGE_ROWS = 8;
@@ -41,7 +41,7 @@ public record PracticeScreen(PracticeDesk desk, Exercise exercise, EntryLine ent
 
     static PracticeScreen of(PracticeDesk desk, Exercise exercise, String why) {
         return new PracticeScreen(desk, exercise, EntryLine.EMPTY, why.isEmpty() ? List.of() : List.of(why), Role.FAINT, false,
-                0, 0, Optional.empty());
+                0, Scrolled.START, Optional.empty());
     }
 
     @Override
@@ -78,14 +78,14 @@ public record PracticeScreen(PracticeDesk desk, Exercise exercise, EntryLine ent
         }
         if (help) {
             return Step.to(scrolled(key).orElseGet(() -> key.is(Key.Kind.ESCAPE) || key.is(Key.Kind.ENTER) || key.is(Key.Kind.F1)
-                    ? with(false, 0) : this));
+                    ? with(false, Scrolled.START) : this));
         }
         if (key.isCtrl('z')) {
             return said(exercise.say("undo"));
         }
         switch (key.kind()) {
             case F1:
-                return Step.to(with(true, 0));
+                return Step.to(with(true, Scrolled.START));
             case F2, F3:
                 return Step.to(turned(key.is(Key.Kind.F2) ? -1 : 1));
             case ESCAPE:
@@ -98,7 +98,7 @@ public record PracticeScreen(PracticeDesk desk, Exercise exercise, EntryLine ent
                 break;
         }
         if (key.isText() && key.codePoint() == '?' && entry.text().isEmpty()) {
-            return Step.to(with(true, 0));
+            return Step.to(with(true, Scrolled.START));
         }
         EntryLine next = entry.onKey(key);
         return Step.to(next == entry ? scrolled(key).orElse(this) : typed(next));
@@ -138,15 +138,15 @@ public record PracticeScreen(PracticeDesk desk, Exercise exercise, EntryLine ent
     private Step said(Said said) {
         switch (said.kind()) {
             case HELP:
-                return Step.to(typed(EntryLine.EMPTY).with(true, 0));
+                return Step.to(typed(EntryLine.EMPTY).with(true, Scrolled.START));
             case REFUSED:
                 return Step.to(saying(said.lines(), Role.REFUSED));
             case COMMITTED:
                 Logbook longer = desk.log().with(said.exercise().marking().orElseThrow(), desk.desk().today());
                 return new Step(new PracticeScreen(desk.with(longer), said.exercise(), EntryLine.EMPTY, List.of(), Role.BODY, false,
-                        0, 0, Optional.empty()), new Effect.Practised(longer.last()));
+                        0, Scrolled.START, Optional.empty()), new Effect.Practised(longer.last()));
             default:
-                return Step.to(new PracticeScreen(desk, said.exercise(), EntryLine.EMPTY, said.lines(), Role.BODY, false, 0, 0,
+                return Step.to(new PracticeScreen(desk, said.exercise(), EntryLine.EMPTY, said.lines(), Role.BODY, false, 0, Scrolled.START,
                         Optional.empty()));
         }
     }
@@ -180,15 +180,15 @@ public record PracticeScreen(PracticeDesk desk, Exercise exercise, EntryLine ent
     }
 
     private PracticeScreen turned(int by) {
-        return new PracticeScreen(desk, exercise.turned(by), entry, List.of(), Role.BODY, false, 0, 0, Optional.empty());
+        return new PracticeScreen(desk, exercise.turned(by), entry, List.of(), Role.BODY, false, 0, Scrolled.START, Optional.empty());
     }
 
     private PracticeScreen moved(int by) {
         if (exercise.page() != Page.MARKING) {
-            return with(false, Math.max(0, scroll + by));
+            return with(false, scroll.by(by));
         }
         int last = MarkingView.order(exercise.marking().orElseThrow()).size() - 1;
-        return new PracticeScreen(desk, exercise, entry, said, saidRole, help, Math.max(0, Math.min(last, cursor + by)), 0, looking);
+        return new PracticeScreen(desk, exercise, entry, said, saidRole, help, Math.max(0, Math.min(last, cursor + by)), Scrolled.START, looking);
     }
 
     private Optional<PracticeScreen> scrolled(Key key) {
@@ -199,7 +199,7 @@ public record PracticeScreen(PracticeDesk desk, Exercise exercise, EntryLine ent
             case UP -> -1;
             default -> 0;
         };
-        return by == 0 ? Optional.empty() : Optional.of(with(help, Math.max(0, scroll + by)));
+        return by == 0 ? Optional.empty() : Optional.of(with(help, scroll.by(by)));
     }
 
     @Override
@@ -212,22 +212,28 @@ public record PracticeScreen(PracticeDesk desk, Exercise exercise, EntryLine ent
 
     @Override
     public List<Hint> hints() {
+        if (looking.isPresent() && looking.get().overlay().kind() != Overlay.Kind.NONE) {
+            return looking.get().hints();
+        }
         if (looking.isPresent()) {
             return Stream.concat(Stream.of(new Hint("Esc", "back to the marking")), looking.get().hints().stream()
                     .filter(hint -> !hint.key().equals("Esc"))).toList();
         }
         if (help) {
-            return List.of(new Hint("Esc", "closes"), new Hint("PgDn", "further"));
+            return List.of(new Hint("Esc", "closes"));
         }
         if (exercise.page() == Page.MARKING) {
-            return List.of(new Hint("Up Down", "choose"), new Hint("PgDn", "further"), new Hint("next", "another case"),
+            return List.of(new Hint("Up Down", "choose"), new Hint("next", "another case"),
                     new Hint("limits devices", "open"), new Hint("drill", "readings"), new Hint("progress", "shows"),
                     new Hint("?", "help"), new Hint("Esc", "leaves"));
         }
-        return exercise.page() == Page.PLAN
-                ? List.of(new Hint("Enter", "takes the line"), new Hint("?", "help"), new Hint("skip", "leaves open"),
-                        new Hint("F2", "readings"), new Hint("Ctrl-Z", "undo"), new Hint("Esc", "leaves"))
-                : List.of(new Hint("Enter", "next page"), new Hint("ask ...", "one reading"), new Hint("state", "your plan"),
+        if (exercise.page() == Page.PLAN) {
+            boolean optional = exercise.current().filter(one -> !one.required()).isPresent();
+            return Stream.of(new Hint("Enter", "takes the line"), new Hint("?", "help"), new Hint("skip", "leaves open"),
+                    new Hint("F2", "readings"), new Hint("Ctrl-Z", "undo"), new Hint("Esc", "leaves"))
+                    .filter(hint -> optional || !hint.key().equals("skip")).toList();
+        }
+        return List.of(new Hint("Enter", "next page"), new Hint("ask ...", "one reading"), new Hint("state", "your plan"),
                         new Hint("F2", "page before"), new Hint("?", "help"), new Hint("Esc", "leaves"));
     }
 
@@ -239,8 +245,8 @@ public record PracticeScreen(PracticeDesk desk, Exercise exercise, EntryLine ent
         return new PracticeScreen(desk, exercise, entry, lines, role, help, cursor, scroll, looking);
     }
 
-    private PracticeScreen with(boolean helping, int rows) {
-        return new PracticeScreen(desk, exercise, entry, said, saidRole, helping, cursor, rows, looking);
+    private PracticeScreen with(boolean helping, Scrolled to) {
+        return new PracticeScreen(desk, exercise, entry, said, saidRole, helping, cursor, to, looking);
     }
 
     private PracticeScreen looking(Optional<ConsultScreen> at) {

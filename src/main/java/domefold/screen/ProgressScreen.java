@@ -16,9 +16,9 @@ import java.util.Map;
  * History by kind of decision as plain bars, the cases marked, and the flags missed most.
  *
  * @param back where Esc returns to
- * @param scroll rows scrolled
+ * @param scroll how far the page is scrolled
  */
-public record ProgressScreen(PracticeDesk desk, PracticeScreen back, int scroll) implements Screen {
+public record ProgressScreen(PracticeDesk desk, PracticeScreen back, Scrolled scroll) implements Screen {
     private static final int LABEL = 21;
     private static final int WIDE = 110;
     private static final int WIDEST_BAR = 50;
@@ -26,7 +26,7 @@ public record ProgressScreen(PracticeDesk desk, PracticeScreen back, int scroll)
     private static final double WHOLE = 100;
 
     static ProgressScreen of(PracticeDesk desk, PracticeScreen back) {
-        return new ProgressScreen(desk, back, 0);
+        return new ProgressScreen(desk, back, Scrolled.START);
     }
 
     @Override
@@ -36,8 +36,8 @@ public record ProgressScreen(PracticeDesk desk, PracticeScreen back, int scroll)
         }
         return switch (key.kind()) {
             case ESCAPE, ENTER -> Step.to(back);
-            case DOWN, PAGE_DOWN -> Step.to(new ProgressScreen(desk, back, scroll + (key.is(Key.Kind.DOWN) ? 1 : 8)));
-            case UP, PAGE_UP -> Step.to(new ProgressScreen(desk, back, Math.max(0, scroll - (key.is(Key.Kind.UP) ? 1 : 8))));
+            case DOWN, PAGE_DOWN -> Step.to(new ProgressScreen(desk, back, scroll.by(key.is(Key.Kind.DOWN) ? 1 : 8)));
+            case UP, PAGE_UP -> Step.to(new ProgressScreen(desk, back, scroll.by(key.is(Key.Kind.UP) ? -1 : -8)));
             default -> Step.to(this);
         };
     }
@@ -108,6 +108,6 @@ public record ProgressScreen(PracticeDesk desk, PracticeScreen back, int scroll)
 
     @Override
     public List<Hint> hints() {
-        return List.of(new Hint("Esc", "back"), new Hint("PgDn", "further"));
+        return List.of(new Hint("Esc", "back"));
     }
 }

@@ -16,12 +16,16 @@ final class ReadingsTable {
     private ReadingsTable() {}
 
     /** Returns the row after the last. */
-    static int draw(Canvas canvas, int column, int row, int width, int height, List<Taken> readings, int scroll) {
+    static int draw(Canvas canvas, int column, int row, int width, int height, List<Taken> readings, Scrolled scroll) {
         int name = Math.min(WIDEST_NAME, width - 2 * SIDE - 6);
         canvas.text(column + name, row, TextWidth.padLeft("LEFT", SIDE) + TextWidth.padLeft("RIGHT", SIDE), Role.LABEL);
         boolean scanned = readings.stream().anyMatch(ReadingsTable::scanned);
         int room = height - 1 - (scanned ? 1 : 0);
-        int from = Math.max(0, Math.min(scroll, readings.size() - room));
+        int from = scroll.row(readings.size() - room);
+        int more = readings.size() - room - from;
+        if (readings.size() > room) {
+            canvas.textWithin(column, row, name, more > 0 ? "PgDn: " + more + " more" : "PgUp: " + from + " more", Role.FAINT);
+        }
         int at = row + 1;
         for (Taken one : readings.subList(from, Math.min(readings.size(), from + room))) {
             canvas.textWithin(column, at, name, one.name(), Role.LABEL);
@@ -48,7 +52,7 @@ final class ReadingsTable {
     }
 
     /** Two readings a row, LEFT / RIGHT; those of the whole patient come last. */
-    static void compact(Canvas canvas, int column, int row, int width, int height, List<Taken> taken, int scroll) {
+    static void compact(Canvas canvas, int column, int row, int width, int height, List<Taken> taken, Scrolled scroll) {
         List<Taken> readings = Stream.concat(taken.stream().filter(one -> one.right().isPresent()),
                 taken.stream().filter(one -> one.right().isEmpty())).toList();
         if (readings.isEmpty()) {
@@ -58,7 +62,7 @@ final class ReadingsTable {
         int each = width / 2;
         int lines = (readings.size() + 1) / 2;
         int room = height - 1;
-        int from = Math.max(0, Math.min(scroll, lines - room));
+        int from = scroll.row(lines - room);
         String star = readings.stream().anyMatch(ReadingsTable::scanned) ? ", * by scan" : "";
         canvas.text(column, row, "Readings, LEFT / RIGHT, cm unless said" + star, Role.FAINT);
         if (lines > room) {

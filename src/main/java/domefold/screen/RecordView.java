@@ -14,7 +14,7 @@ final class RecordView {
         int width = Math.min(canvas.columns() - 2, 100);
         List<OverlayView.Line> lines = Wrapped.of(canvas, page(screen), width);
         int body = height - 2;
-        int from = Math.max(0, Math.min(screen.scroll(), lines.size() - body));
+        int from = screen.scroll().row(lines.size() - body);
         for (int i = 0; i < body && from + i < lines.size(); i++) {
             canvas.textWithin(1 + lines.get(from + i).indent(), row + i, width, lines.get(from + i).text(), lines.get(from + i).role());
         }

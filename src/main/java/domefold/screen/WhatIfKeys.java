@@ -62,8 +62,8 @@ final class WhatIfKeys {
             case ENTER -> entered(screen, whatIf);
             case TAB -> Screen.Step.to(asks(screen.entry().text()) ? completed(screen) : screen);
             case F1 -> Screen.Step.to(screen.withOverlay(Overlay.of(Overlay.Kind.KEYS)));
-            case DOWN, PAGE_DOWN -> Screen.Step.to(screen.withScroll(screen.scroll() + (key.is(Key.Kind.DOWN) ? 1 : 8)));
-            case UP, PAGE_UP -> Screen.Step.to(screen.withScroll(Math.max(0, screen.scroll() - (key.is(Key.Kind.UP) ? 1 : 8))));
+            case DOWN, PAGE_DOWN -> Screen.Step.to(screen.withScroll(screen.scroll().by(key.is(Key.Kind.DOWN) ? 1 : 8)));
+            case UP, PAGE_UP -> Screen.Step.to(screen.withScroll(screen.scroll().by(key.is(Key.Kind.UP) ? -1 : -8)));
             default -> Screen.Step.to(screen.withEntry(screen.entry().onKey(key)));
         };
     }

@@ -57,7 +57,7 @@ final class WhatIfView {
     /** One drawn line: a group's name, or a row of the comparison. */
     private record Line(String heading, String label, String before, String after, boolean changed, boolean first) {}
 
-    private static void rows(Canvas canvas, int row, int width, int height, int scroll, Difference difference) {
+    private static void rows(Canvas canvas, int row, int width, int height, Scrolled scroll, Difference difference) {
         int label = Math.min(WIDEST_LABEL, width / 3 + 4);
         int each = (width - label - 2) / 2;
         List<Line> lines = new ArrayList<>();
@@ -72,7 +72,7 @@ final class WhatIfView {
         canvas.text(1 + label, row, "as it stands", Role.FAINT);
         canvas.text(3 + label + each, row, "as it would be", Role.FAINT);
         int body = height - 1;
-        int from = Math.max(0, Math.min(scroll, lines.size() - body));
+        int from = scroll.row(lines.size() - body);
         for (int i = 0; i < body && from + i < lines.size(); i++) {
             line(canvas, row + 1 + i, label, each, lines.get(from + i));
         }

@@ -50,7 +50,7 @@ class ConsultScreensTest {
         Approved.check("consult-pairs" + size, after(READINGS - 1).line("310 245").key(Key.Kind.F3).key(Key.Kind.F10)
                 .key(Key.Kind.DOWN).picture(columns, rows));
         Approved.check("consult-why" + size, after(READINGS).key(Key.Kind.F4).picture(columns, rows));
-        Approved.check("consult-help" + size, after(21).line("?").picture(columns, rows));
+        Approved.check("consult-help" + size, after(21).key(Key.character('?')).picture(columns, rows));
     }
 
     @Test
@@ -75,6 +75,13 @@ class ConsultScreensTest {
         assertEquals(12.9, after.left().readings().value(domefold.patient.Measure.BASE_WIDTH).orElseThrow());
         assertEquals(before.patientCase().setting(), after.setting());
         assertTrue(walk.effects().get(walk.effects().size() - 1) instanceof Effect.All all && all.effects().size() == 1);
+    }
+
+    @Test
+    void aNoteThatComesOrGoesIsNamedInWords() {
+        String picture = after(READINGS).key(Key.Kind.F3).line("if base width 12.5 12.5").picture(120, 60);
+        assertTrue(picture.contains("volume between rows"), picture);
+        assertEquals(false, picture.contains("volume-between-rows"));
     }
 
     @Test

@@ -196,6 +196,45 @@ class OwningScreenTest {
     }
 
     @Test
+    void theFirstKeyBackFromTheLastDeviceMoves() {
+        Walk walk = pane(SALINE + " saline-smooth-full-240 " + GEL);
+        for (int i = 0; i < 6; i++) {
+            walk.key(Key.Kind.RIGHT);
+        }
+        assertTrue(walk.picture(80, 24).contains("2–3 of 3"), walk.picture(80, 24));
+        assertTrue(walk.key(Key.Kind.LEFT).picture(80, 24).contains("1–2 of 3"), walk.picture(80, 24));
+    }
+
+    @Test
+    void oneYearIsOneYear() {
+        Owning owning = owning(pane(GEL).line("year 1")).owning();
+        String page = OwningParts.page(owning, Glyphs.UNICODE, 100, 58).picture(Glyphs.UNICODE);
+        assertTrue(java.util.regex.Pattern.compile(" 1 year$", java.util.regex.Pattern.MULTILINE).matcher(page).find(), page);
+        assertFalse(page.contains(" 1 years"), page);
+    }
+
+    @Test
+    void theEntryLineStaysFreeInTheSmallestWindow() {
+        String three = SALINE + " saline-smooth-full-240 " + GEL;
+        for (int columns : new int[] {60, 80, 100}) {
+            for (int right = 0; right < 3; right++) {
+                Walk walk = pane(three);
+                for (int i = 0; i < right; i++) {
+                    walk.key(Key.Kind.RIGHT);
+                }
+                List<String> lines = walk.picture(columns, 18).lines().toList();
+                assertEquals(" >" + " ".repeat(18), lines.get(15).substring(0, 20), lines.get(15));
+                assertTrue(lines.get(15).contains(" of 3") && lines.get(15).contains("rows 1–9 of "), lines.get(15));
+                assertTrue(lines.get(17).contains("Esc back"), lines.get(17));
+            }
+        }
+        assertTrue(pane(three).picture(60, 18).contains(" 1 of 3, rows 1–9 of "));
+        Walk typing = pane(three);
+        "schedule US-2020 and more than fits".codePoints().forEach(c -> typing.key(Key.character(c)));
+        assertTrue(typing.picture(60, 18).contains("> schedule US-2020 and more than fits\n"), typing.picture(60, 18));
+    }
+
+    @Test
     void nothingOnTheWholePageIsCut() {
         for (int[] size : new int[][] {{78, 38}, {158, 38}, {158, 58}, {58, 58}}) {
             String page = OwningParts.page(owning(pane(SALINE + " " + GEL)).owning(), Glyphs.UNICODE, size[0], size[1]).picture(Glyphs.UNICODE);

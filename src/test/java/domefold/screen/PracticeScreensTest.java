@@ -182,6 +182,51 @@ class PracticeScreensTest {
     }
 
     @Test
+    void overTheConsultLookedAtEscIsSaidToDoWhatItDoes() {
+        Walk walk = marked().line("devices").key(Key.Kind.F4);
+        assertTrue(walk.picture(80, 24).contains("Esc closes"), walk.picture(80, 24));
+        assertTrue(walk.key(Key.Kind.ESCAPE).picture(80, 24).contains("Esc back to the marking"), walk.picture(80, 24));
+    }
+
+    @Test
+    void whatIsRefusedOrDoesNothingIsNotNamed() {
+        assertFalse(atPlan().picture(80, 24).contains("skip leaves open"), atPlan().picture(80, 24));
+        assertTrue(atPlan().lines(PracticeWalk.PLAN.subList(0, 3)).picture(80, 24).contains("skip leaves open"));
+        assertFalse(atPlan().lines(PracticeWalk.PLAN).picture(80, 24).contains("skip leaves open"));
+        for (Walk walk : List.of(atPlan().key(Key.character('?')), marked(), PracticeWalk.on(2, 2).line("drill"), marked().line("progress"))) {
+            assertFalse(walk.picture(80, 24).contains("PgDn further"), walk.picture(80, 24));
+        }
+        Walk frame = PracticeWalk.on(2, 2).line("");
+        assertTrue(frame.picture(80, 18).contains("PgDn: "), frame.picture(80, 18));
+    }
+
+    @Test
+    void aLongCodeInTheListKeepsProfileAndSize() {
+        Walk walk = atPlan().lines(PracticeWalk.PLAN.stream().map(line -> line.equals("full") ? "extra-full" : line).toList()).line("commit");
+        assertTrue(walk.picture(80, 24).contains(" gel-…extra-full-240 "), walk.picture(80, 24));
+    }
+
+    @Test
+    void flagsAreNamedInWords() {
+        Walk walk = marked();
+        for (int i = 0; i < 20; i++) {
+            for (int columns : new int[] {60, 80, 160}) {
+                String picture = walk.picture(columns, 48);
+                assertFalse(picture.contains("sides-differ") || picture.contains("second-reading"), picture);
+            }
+            walk.key(Key.Kind.DOWN);
+        }
+        assertTrue(marked().picture(160, 48).contains("the two sides differ"), marked().picture(160, 48));
+    }
+
+    @Test
+    void aDrillSaysASourceOnceAndPartsItsSentences() {
+        String picture = PracticeWalk.on(2, 2).line("drill").line("none").picture(80, 48).replaceAll("\\s+", " ");
+        assertFalse(picture.contains("not published, our own proposal"), picture);
+        assertTrue(picture.contains("The readings say the RIGHT. The RIGHT breast"), picture);
+    }
+
+    @Test
     void aTutorsOwnCasesFollowEachOther() {
         PracticeDesk drawn = PracticeWalk.desk(Logbook.EMPTY);
         var own = List.of(practice(PracticeWalk.on(4, 1)).exercise().practice(), practice(PracticeWalk.on(5, 2)).exercise().practice());

@@ -1,5 +1,6 @@
 package domefold.screen.records;
 
+import domefold.screen.Scrolled;
 import java.util.List;
 
 /**
@@ -8,17 +9,22 @@ import java.util.List;
  * @param id whose it is
  * @param what summary or order list
  * @param text the text, empty until it has been read
- * @param scroll lines above the window
+ * @param scroll how far it is scrolled
  * @param whole true when it has the whole glass
  */
-record Paper(String id, String what, String text, int scroll, boolean whole) {
-    static final Paper NONE = new Paper("", domefold.screen.Effect.ReadRecord.SUMMARY, "", 0, false);
+record Paper(String id, String what, String text, Scrolled scroll, boolean whole) {
+    static final Paper NONE = new Paper("", domefold.screen.Effect.ReadRecord.SUMMARY, "", Scrolled.START, false);
+
+    /** True for the page of keys, which belongs to no record. */
+    boolean ofKeys() {
+        return whole && id.isEmpty();
+    }
 
     List<String> lines() {
         return text.isEmpty() ? List.of() : List.of(text.split("\n", -1));
     }
 
-    Paper scrolled(int by) {
-        return new Paper(id, what, text, Math.max(0, Math.min(Math.max(0, lines().size() - 1), scroll + by)), whole);
+    Paper scrolled(Scrolled to) {
+        return new Paper(id, what, text, to, whole);
     }
 }

@@ -9,6 +9,7 @@ import domefold.screen.Effect;
 import domefold.screen.EntryLine;
 import domefold.screen.Key;
 import domefold.screen.Screen;
+import domefold.screen.Scrolled;
 import java.time.LocalDate;
 import java.time.YearMonth;
 import java.util.List;
@@ -93,7 +94,7 @@ public record RecordsScreen(RecordList list, LocalDate today, Optional<Screen> b
     }
 
     private Optional<Deed> deed(Key key) {
-        return switch (key.kind()) {
+        return paper.ofKeys() ? Optional.empty() : switch (key.kind()) {
             case F3 -> Optional.of(paper.whole() && paper.what().equals(Effect.ReadRecord.ORDER) ? Deed.PRINT_ORDER : Deed.PRINT);
             case F5 -> Optional.of(Deed.ORDERED);
             case F6 -> Optional.of(Deed.BOOKED);
@@ -122,12 +123,7 @@ public record RecordsScreen(RecordList list, LocalDate today, Optional<Screen> b
                 RecordsScreen closed = withPaper(Paper.NONE);
                 yield new Step(closed, closed.wanted());
             }
-            case UP -> Step.to(withPaper(paper.scrolled(-1)));
-            case DOWN -> Step.to(withPaper(paper.scrolled(1)));
-            case PAGE_UP -> Step.to(withPaper(paper.scrolled(-PAGE)));
-            case PAGE_DOWN -> Step.to(withPaper(paper.scrolled(PAGE)));
-            case HOME -> Step.to(withPaper(paper.scrolled(-paper.scroll())));
-            default -> Step.to(this);
+            default -> Step.to(paper.scroll().onKey(key, PAGE).map(to -> withPaper(paper.scrolled(to))).orElse(this));
         };
     }
 
@@ -137,7 +133,7 @@ public record RecordsScreen(RecordList list, LocalDate today, Optional<Screen> b
             case ESCAPE -> entry.text().isEmpty() ? back.map(Step::to).orElse(new Step(this, Effect.QUIT))
                     : moved(asked(""));
             case ENTER -> open(Effect.ReadRecord.SUMMARY);
-            case F1 -> Step.to(withPaper(new Paper("", "keys", KEYS, 0, true)));
+            case F1 -> Step.to(withPaper(new Paper("", "keys", KEYS, Scrolled.START, true)));
             case F4 -> open(Effect.ReadRecord.ORDER);
             case F8 -> Step.to(DueScreen.of(this, YearMonth.from(today)));
             case UP -> moved(with(entry, filter, Math.max(0, cursor - 1)));
@@ -157,7 +153,7 @@ public record RecordsScreen(RecordList list, LocalDate today, Optional<Screen> b
 
     private Step open(String what) {
         return focus().isEmpty() ? Step.to(this)
-                : new Step(withPaper(new Paper(focus().get().id(), what, "", 0, true)), new Effect.ReadRecord(focus().get().id(), what));
+                : new Step(withPaper(new Paper(focus().get().id(), what, "", Scrolled.START, true)), new Effect.ReadRecord(focus().get().id(), what));
     }
 
     private static Step moved(RecordsScreen next) {
@@ -179,7 +175,7 @@ public record RecordsScreen(RecordList list, LocalDate today, Optional<Screen> b
         }
         if (outcome instanceof Effect.Done done && outcome.of() instanceof Effect.ReadRecord read) {
             return new RecordsScreen(list, today, back, filter, entry, cursor,
-                    new Paper(read.id(), read.what(), done.text(), 0, paper.whole()), ask, said, refused);
+                    new Paper(read.id(), read.what(), done.text(), Scrolled.START, paper.whole()), ask, said, refused);
         }
         return outcome instanceof Effect.Done done ? saying(done.text(), false) : this;
     }
@@ -195,7 +191,8 @@ public record RecordsScreen(RecordList list, LocalDate today, Optional<Screen> b
             return List.of(new Hint("Enter", "does it"), new Hint("Esc", "does not"));
         }
         if (paper.whole()) {
-            return List.of(new Hint("PgDn PgUp", "scroll"), new Hint("F3", "print"), MARKS, new Hint("Esc", "list"));
+            return paper.ofKeys() ? List.of(new Hint("Esc", "list"))
+                    : List.of(new Hint("PgDn PgUp", "scroll"), new Hint("F3", "print"), MARKS, new Hint("Esc", "list"));
         }
         return List.of(new Hint("Enter", "open"), new Hint("F3", "print"), new Hint("F4", "order"), MARKS, new Hint("F8", "due"),
                 new Hint("F1", "keys"), new Hint("Esc", entry.text().isEmpty() ? back.isPresent() ? "back" : "leave" : "all"));

@@ -32,7 +32,9 @@ final class RecordsView {
                 + Numbers.count(screen.list().all().size(), "record", "records"), Role.FAINT);
         int height = canvas.rows() - TOP - 2;
         if (screen.paper().whole()) {
-            facts(canvas, 1, screen);
+            if (!screen.paper().ofKeys()) {
+                facts(canvas, 1, screen);
+            }
             canvas.fill(0, 2, canvas.columns(), canvas.glyphs().horizontal(), Role.FAINT);
             paper(canvas, 0, TOP, canvas.columns(), height, screen.paper());
         } else {
@@ -120,10 +122,11 @@ final class RecordsView {
 
     private static void paper(Canvas canvas, int column, int row, int width, int height, Paper paper) {
         List<String> lines = paper.lines();
-        for (int i = 0; i < height && paper.scroll() + i < lines.size(); i++) {
-            boolean more = i == height - 1 && paper.scroll() + height < lines.size();
-            String line = more ? canvas.glyphs().ellipsis() + " " + (lines.size() - paper.scroll() - i)
-                    + " more lines; Enter opens, PgDn goes on" : lines.get(paper.scroll() + i);
+        int from = paper.scroll().row(lines.size() - height);
+        for (int i = 0; i < height && from + i < lines.size(); i++) {
+            boolean more = i == height - 1 && from + height < lines.size();
+            String line = more ? canvas.glyphs().ellipsis() + " " + (lines.size() - from - i)
+                    + (paper.whole() ? " more lines; PgDn goes on" : " more lines; Enter opens") : lines.get(from + i);
             canvas.textWithin(column, row + i, width, line, more ? Role.FAINT : Role.BODY);
         }
     }
@@ -153,7 +156,7 @@ final class RecordsView {
             }
         } else if (!screen.said().isEmpty()) {
             canvas.textWithin(1, row, canvas.columns() - 2, screen.said(), screen.refused() ? Role.REFUSED : Role.FITS);
-        } else {
+        } else if (!screen.paper().ofKeys()) {
             screen.focus().flatMap(header -> alike(header, screen.filter().shown()))
                     .ifPresent(text -> canvas.textWithin(1, row, canvas.columns() - 2, text, Role.CAUTION));
         }

@@ -1,6 +1,7 @@
 package domefold.screen.records;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import domefold.Approved;
@@ -115,6 +116,32 @@ class RecordsScreensTest {
                 walk.effects().get(walk.effects().size() - 1));
         walk.key(Key.Kind.F3).key(Key.Kind.ENTER);
         assertEquals(new Effect.WriteRecord(id, "pdf", id + "-v1-pdf.pdf"), walk.effects().get(walk.effects().size() - 1));
+    }
+
+    @Test
+    void anOpenedRecordScrollsToItsLastPageAndBackAtOnce() {
+        RecordsScreen list = read(RecordsScreen.of(list(), TODAY, Optional.empty()));
+        assertTrue(Walk.on(list).picture(80, 24).contains("more lines; Enter opens\n"), Walk.on(list).picture(80, 24));
+        Effect.ReadRecord wanted = new Effect.ReadRecord(list.focus().orElseThrow().id(), Effect.ReadRecord.SUMMARY);
+        Walk walk = Walk.on(((RecordsScreen) list.onKey(Key.of(Key.Kind.ENTER)).next()).onOutcome(new Effect.Done(wanted, SUMMARY)));
+        assertTrue(walk.picture(80, 24).contains("more lines; PgDn goes on\n"), walk.picture(80, 24));
+        for (int i = 0; i < 30; i++) {
+            walk.key(Key.Kind.PAGE_DOWN);
+        }
+        String last = walk.picture(80, 24);
+        assertTrue(last.contains(SUMMARY.stripTrailing().lines().reduce((one, next) -> next).orElseThrow().strip()), last);
+        assertTrue(last.lines().skip(3).findFirst().orElseThrow().equals(SUMMARY.split("\n", -1)[SUMMARY.split("\n", -1).length - 19].stripTrailing()), last);
+        assertTrue(!last.equals(walk.key(Key.Kind.PAGE_UP).picture(80, 24)), last);
+        assertEquals(last, walk.key(Key.Kind.END).picture(80, 24));
+    }
+
+    @Test
+    void thePageOfKeysIsThatOfNoRecord() {
+        Walk walk = Walk.on(read(RecordsScreen.of(list(), TODAY, Optional.empty()))).key(Key.Kind.F1);
+        assertFalse(walk.picture(80, 24).contains("K-20"), walk.picture(80, 24));
+        assertFalse(walk.picture(80, 24).lines().reduce((one, last) -> last).orElseThrow().contains("F3"), walk.picture(80, 24));
+        Screen keys = walk.screen();
+        assertEquals(keys, walk.key(Key.Kind.F5).screen());
     }
 
     @Test
