@@ -12,7 +12,6 @@ import domefold.screen.ConsultScreen;
 import domefold.screen.Desk;
 import domefold.screen.Effect;
 import domefold.screen.StartScreen;
-import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
@@ -31,8 +30,7 @@ import java.util.Set;
  * @param read the answers whose summary was printed last; only that can be signed
  */
 public record LineConsult(Desk desk, Interview interview, List<StartScreen.Left> left, Listing listing,
-        Set<String> cautioned, List<String> allowed, Optional<List<Exchange>> read) {
-    private static final int LONGEST_LINE = 1000;
+        Set<String> cautioned, List<String> allowed, Optional<List<Exchange>> read) implements Completing {
     private static final int LONGEST_COMMAND_IN_FREE_WORDS = 2;
 
     public LineConsult {
@@ -65,11 +63,9 @@ public record LineConsult(Desk desk, Interview interview, List<StartScreen.Left>
 
     /** Understands a line. Never throws for what a person types or a script holds. */
     public Turn say(String line) {
-        if (line.length() > LONGEST_LINE) {
-            return stays("That line is longer than " + LONGEST_LINE + " characters; it was left out.");
-        }
-        if (line.codePoints().anyMatch(c -> c == 0xfffd || Character.isISOControl(c) && c != '\t')) {
-            return stays("That line holds characters that cannot be read; it was left out.");
+        Optional<String> unread = LineCheck.against(line);
+        if (unread.isPresent()) {
+            return stays(unread.get());
         }
         String text = line.replace('\t', ' ').strip();
         Optional<SteeringWord> word = SteeringWord.leading(text);
@@ -256,27 +252,9 @@ public record LineConsult(Desk desk, Interview interview, List<StartScreen.Left>
         return Turn.saying(this, "");
     }
 
-    /** Words that may begin or go on the line typed so far. */
-    public List<String> completions(String typed) {
-        String first = typed.strip().split("\\s+")[0].toLowerCase(Locale.ROOT);
-        List<String> words = new ArrayList<>();
-        if (typed.stripLeading().contains(" ")) {
-            switch (first) {
-                case "go" -> {
-                    List.of(Room.values()).forEach(room -> words.add(room.title().toLowerCase(Locale.ROOT)));
-                    interview.questions().forEach(question -> words.add(question.label().toLowerCase(Locale.ROOT)));
-                }
-                case "sort" -> words.addAll(Listing.sortWords());
-                case "devices" -> words.addAll(List.of("all", "more"));
-                case "pin" -> interview.guide().catalogue().devices().forEach(device -> words.add(device.id()));
-                case "drop" -> words.addAll(interview.dossier().choices().pinned());
-                default -> interview.current().ifPresent(q -> words.addAll(q.words(interview.dossier(), interview.guide())));
-            }
-            return words;
-        }
-        interview.current().ifPresent(q -> words.addAll(q.words(interview.dossier(), interview.guide())));
-        List.of(SteeringWord.values()).forEach(word -> words.add(word.word()));
-        return words;
+    @Override
+    public Completion completion(String typed) {
+        return ConsultWords.completion(typed, interview);
     }
 
     private Turn stays(String text) {

@@ -66,14 +66,37 @@ class LineFaceTerminalTest {
     }
 
     @Test
+    void aCompletedNameIsTheNameTheConsultUnderstands() throws IOException {
+        try (TmuxSession session = window(Map.of())) {
+            session.run(MAIN, "consult", "--line");
+            session.await("Case code?");
+            session.type("go BAS");
+            session.keys("Tab");
+            session.await("> go base width");
+            session.keys("Enter");
+            session.await("Base width?");
+            session.type("Su");
+            session.keys("Tab");
+            session.await("> summary");
+            session.keys("Enter");
+            session.await("Nothing is answered yet.");
+            assertFalse(session.history().contains("original"), session.history());
+            session.keys("C-c");
+            session.awaitPrompt();
+        }
+    }
+
+    @Test
     void endedByASignalOrStoppedAndContinuedItLeavesTheTerminalAsItWas() throws IOException {
         try (TmuxSession session = window(Map.of())) {
             String before = session.lineSettings();
             session.run(MAIN, "consult", "--line");
             session.await("Case code?");
             answer(session, "KB-6", "Age?");
+            assertTrue(session.keysChanged());
             session.signal("TERM");
             TmuxSession.await("the program has ended", () -> endsWithPrompt(session));
+            assertFalse(session.keysChanged());
             assertFalse(session.picture().contains("defect"), session.picture());
             session.keys("Enter");
             session.awaitPrompt();

@@ -210,8 +210,28 @@ class LineConsultTest {
     @Test
     void completionKnowsTheWordsOfTheQuestionAndThoseThatSteer() {
         LineConsult pole = after(5).now();
-        assertTrue(pole.completions("").containsAll(List.of("sloped", "even", "round", "undo", "devices")));
-        assertTrue(pole.completions("go ").containsAll(List.of("frame", "base width")));
-        assertTrue(pole.completions("sort ").contains("width"));
+        assertTrue(pole.completion("").words().containsAll(List.of("sloped", "even", "round", "undo", "devices")));
+        assertTrue(pole.completion("go ").words().containsAll(List.of("frame", "base width")));
+        assertTrue(pole.completion("sort ").words().contains("width"));
+        assertEquals(new Completion(0, List.of("summary")), pole.completion("Su"));
+    }
+
+    @Test
+    void aNameOfSeveralWordsIsCompletedAsAWholeInSmallLettersOrCapitals() {
+        LineConsult pole = after(5).now();
+        assertEquals(new Completion(3, List.of("base width")), pole.completion("go bas"));
+        assertEquals(new Completion(5, List.of("base width")), pole.completion("  go BASE w"));
+        assertEquals(new Completion(3, List.of("base width")), pole.completion("if bas"));
+        assertEquals(new Completion(1, List.of("base width")), pole.completion("/bas"));
+        assertEquals(List.of(), pole.completion("go upper po").words().stream().filter(word -> !word.startsWith("upper po")).toList());
+        assertEquals(List.of(), pole.completion("if base width 12").words());
+    }
+
+    @Test
+    void whatIsCompletedIsUnderstood() {
+        LineConsult pole = after(READINGS).now();
+        pole.completion("go ").words().forEach(name -> assertFalse(pole.say("go " + name).text().contains("names no room"), name));
+        pole.completion("if ").words().forEach(name -> assertFalse(pole.say("if " + name).text().contains("begins with no reading"), name));
+        pole.completion("sort ").words().forEach(name -> assertFalse(pole.say("sort " + name).text().startsWith("The devices can"), name));
     }
 }
