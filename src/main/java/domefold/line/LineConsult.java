@@ -85,7 +85,7 @@ public record LineConsult(Desk desk, Interview interview, List<StartScreen.Left>
             case WHY -> stays(WhyInWords.of(interview, rest));
             case IF -> tried(rest);
             case DEVICES -> devices(rest.toLowerCase(Locale.ROOT));
-            case SORT -> Listing.sortNamed(rest).map(sort -> listed(Listing.first(interview, sort, listing.all())))
+            case SORT -> Listing.sortNamed(rest).map(sort -> listed(listing.first(interview, sort, listing.all())))
                     .orElseGet(() -> stays("The devices can be ordered by: " + String.join(", ", Listing.sortWords()) + "."));
             case PIN, DROP -> pinned(word, rest, true);
             case COMPARE -> stays(SideBySide.of(interview));
@@ -113,8 +113,8 @@ public record LineConsult(Desk desk, Interview interview, List<StartScreen.Left>
 
     private Turn devices(String rest) {
         return switch (rest) {
-            case "" -> listed(Listing.first(interview, listing.sort(), false));
-            case "all" -> listed(Listing.first(interview, listing.sort(), true));
+            case "" -> listed(listing.first(interview, listing.sort(), false));
+            case "all" -> listed(listing.first(interview, listing.sort(), true));
             case "more" -> listed(listing.more(interview));
             default -> stays("`devices`, `devices more` or `devices all`; `sort width` orders them.");
         };
@@ -316,7 +316,7 @@ public record LineConsult(Desk desk, Interview interview, List<StartScreen.Left>
     /** What a room shows before it asks. */
     private LineConsult entered(Page page, Interview now, Room room) {
         if (room == Room.DEVICES) {
-            Listing.Printed printed = Listing.first(now, listing.sort(), listing.all());
+            Listing.Printed printed = listing.first(now, listing.sort(), listing.all());
             page.paragraph(0, printed.text().stripTrailing()).blank();
             return new LineConsult(desk, interview, left, printed.listing(), cautioned, allowed, read);
         }
@@ -341,7 +341,7 @@ public record LineConsult(Desk desk, Interview interview, List<StartScreen.Left>
         return interview.dossier().patientCase().code();
     }
 
-    private static String sentence(String text) {
+    static String sentence(String text) {
         String capital = text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
         return capital.endsWith(".") || capital.endsWith("?") ? capital : capital + ".";
     }

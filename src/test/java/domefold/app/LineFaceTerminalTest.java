@@ -87,6 +87,28 @@ class LineFaceTerminalTest {
     }
 
     @Test
+    void aPracticeCaseIsEditedRecalledAndCompletedToo() throws IOException {
+        try (TmuxSession session = window(Map.of())) {
+            String before = session.lineSettings();
+            session.run(MAIN, "practise", "--line", "--level", "2", "--draw", "2");
+            session.await("`state`");
+            session.type("ask base w");
+            session.keys("Tab");
+            session.await("> ask base width");
+            session.keys("Enter");
+            session.await("Base width: LEFT");
+            answer(session, "state", "Would you operate now?");
+            session.keys("Up", "Up");
+            session.await("\n> ask base width");
+            session.keys("C-c");
+            session.await("Left.");
+            session.awaitPrompt();
+            assertEquals(before, session.lineSettings());
+            assertFalse(session.keysChanged());
+        }
+    }
+
+    @Test
     void endedByASignalOrStoppedAndContinuedItLeavesTheTerminalAsItWas() throws IOException {
         try (TmuxSession session = window(Map.of())) {
             String before = session.lineSettings();
