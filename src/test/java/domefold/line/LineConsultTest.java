@@ -278,5 +278,8 @@ class LineConsultTest {
         LineWalk walk = LineWalk.on(LineConsult.of(Walk.desk(), after(READINGS - 1).interview(), List.of()));
         assertTrue(walk.last().contains("\nWhat this allows so far\nLEFT: "), walk.last());
         assertFalse(LineWalk.consult().last().contains("What this allows"), "nothing is answered");
+        LineWalk goingOn = LineWalk.consult();
+        goingOn.told(new Effect.Opened(new Effect.Open(Optional.of("j1")), ConsultScreen.of(Walk.desk(), after(READINGS - 1).interview())));
+        assertTrue(goingOn.last().contains("\nWhat this allows so far\nLEFT: "), goingOn.last());
     }
 }
