@@ -21,7 +21,8 @@ final class LineFace {
         }
     }
 
-    private static LineInput input(Console console) {
+    /** Edited on a terminal, else read one after the other. */
+    static LineInput input(Console console) {
         TerminalModes modes = TerminalModes.detect(console.environment());
         if (console.terminal() && modes.fullScreen()) {
             try {

@@ -1,6 +1,6 @@
 package domefold.app;
 
-import domefold.line.LineConsult;
+import domefold.line.Completing;
 import java.io.BufferedInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -28,7 +28,7 @@ final class PipedLines implements LineInput {
     }
 
     @Override
-    public Optional<String> next(LineConsult at) throws IOException {
+    public Optional<String> next(Completing at) throws IOException {
         console.text(LineFace.PROMPT);
         Optional<String> line = line();
         if (echo) {

@@ -53,6 +53,8 @@ final class RecordsShell {
         bench.console().text("Records. `find WORDS`, `show ID`, `order ID`, `due`; `list` opens the full-screen list, `help` names"
                 + " the rest, `leave` leaves.\n");
         while (true) {
+            // Said anew, because a list on the full screen says its own.
+            tty.whenEnded(() -> EditingModes.off(tty.jline()));
             try {
                 List<String> typed = new ArrayList<>(parser.parse(reader.readLine(PROMPT), 0).words());
                 typed.removeIf(String::isBlank);

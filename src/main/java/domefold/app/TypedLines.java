@@ -1,6 +1,6 @@
 package domefold.app;
 
-import domefold.line.LineConsult;
+import domefold.line.Completing;
 import domefold.terminal.Job;
 import domefold.terminal.Tty;
 import java.io.IOError;
@@ -16,7 +16,6 @@ import org.jline.reader.LineReader;
 import org.jline.reader.LineReaderBuilder;
 import org.jline.reader.Reference;
 import org.jline.reader.UserInterruptException;
-import org.jline.reader.impl.DefaultParser;
 import org.jline.terminal.Attributes;
 import org.jline.terminal.Terminal;
 
@@ -31,7 +30,7 @@ final class TypedLines implements LineInput {
     private final Attributes found;
     private volatile boolean interrupted;
     private volatile boolean takenDown;
-    private LineConsult at;
+    private Completing at;
 
     TypedLines(Tty tty) {
         this.tty = tty;
@@ -40,14 +39,16 @@ final class TypedLines implements LineInput {
         tty.jline().handle(Terminal.Signal.INT, signal -> interrupted = true);
         tty.whenEnded(() -> {
             takenDown = true;
+            EditingModes.off(tty.jline());
             tty.jline().setAttributes(found);
         });
-        DefaultParser words = new DefaultParser();
-        words.setEscapeChars(null);
-        words.setQuoteChars(new char[0]);
-        this.reader = LineReaderBuilder.builder().terminal(tty.jline()).appName("domefold").parser(words)
-                .completer((reading, line, candidates) -> at.completions(line.line().substring(0, line.cursor()))
+        this.reader = LineReaderBuilder.builder().terminal(tty.jline()).appName("domefold")
+                .parser(LineSoFar.parser(typed -> at.completion(typed).from()))
+                .completer((reading, line, candidates) -> at.completion(line.line().substring(0, line.cursor())).words()
                         .forEach(word -> candidates.add(new Candidate(word))))
+                .option(LineReader.Option.CASE_INSENSITIVE, true)
+                .option(LineReader.Option.COMPLETE_MATCHER_TYPO, false)
+                .option(LineReader.Option.AUTO_GROUP, false)
                 .option(LineReader.Option.DISABLE_EVENT_EXPANSION, true)
                 .option(LineReader.Option.HISTORY_IGNORE_SPACE, false)
                 .option(LineReader.Option.AUTO_FRESH_LINE, false)
@@ -73,8 +74,8 @@ final class TypedLines implements LineInput {
 
     /** Ctrl-C leaves, and Ctrl-D on an empty line. */
     @Override
-    public Optional<String> next(LineConsult consult) {
-        at = consult;
+    public Optional<String> next(Completing face) {
+        at = face;
         if (interrupted) {
             return Optional.empty();
         }

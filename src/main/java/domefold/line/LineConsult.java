@@ -12,7 +12,6 @@ import domefold.screen.ConsultScreen;
 import domefold.screen.Desk;
 import domefold.screen.Effect;
 import domefold.screen.StartScreen;
-import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
@@ -29,10 +28,10 @@ import java.util.Set;
  * @param cautioned cautions said already, each of which is said once
  * @param allowed what the tissues allow, as said last
  * @param read the answers whose summary was printed last; only that can be signed
+ * @param tried the other answer tried last, beside the consult
  */
 public record LineConsult(Desk desk, Interview interview, List<StartScreen.Left> left, Listing listing,
-        Set<String> cautioned, List<String> allowed, Optional<List<Exchange>> read) {
-    private static final int LONGEST_LINE = 1000;
+        Set<String> cautioned, List<String> allowed, Optional<List<Exchange>> read, Optional<WhatIf> tried) implements Completing {
     private static final int LONGEST_COMMAND_IN_FREE_WORDS = 2;
 
     public LineConsult {
@@ -43,7 +42,7 @@ public record LineConsult(Desk desk, Interview interview, List<StartScreen.Left>
 
     /** A consult before its first line. */
     public static LineConsult of(Desk desk, Interview interview, List<StartScreen.Left> left) {
-        return new LineConsult(desk, interview, left, Listing.NONE, Set.of(), List.of(), Optional.empty());
+        return new LineConsult(desk, interview, left, Listing.NONE, Set.of(), List.of(), Optional.empty(), Optional.empty());
     }
 
     /** What is printed first: the sentences about program and list, what was left unfinished, the first question. */
@@ -60,16 +59,20 @@ public record LineConsult(Desk desk, Interview interview, List<StartScreen.Left>
                         + Numbers.count(one.answers(), "answer", "answers") + ", last " + one.when());
             }
         }
-        return asked(page, Effect.NOTHING, interview, null);
+        return begun(page);
+    }
+
+    /** What the answers that are there allow, and the first question. */
+    private Turn begun(Page page) {
+        LineConsult next = interview.current().isEmpty() ? this : allowed(page, interview);
+        return next.asked(page, Effect.NOTHING, interview, null);
     }
 
     /** Understands a line. Never throws for what a person types or a script holds. */
     public Turn say(String line) {
-        if (line.length() > LONGEST_LINE) {
-            return stays("That line is longer than " + LONGEST_LINE + " characters; it was left out.");
-        }
-        if (line.codePoints().anyMatch(c -> c == 0xfffd || Character.isISOControl(c) && c != '\t')) {
-            return stays("That line holds characters that cannot be read; it was left out.");
+        Optional<String> unread = LineCheck.against(line);
+        if (unread.isPresent()) {
+            return stays(unread.get());
         }
         String text = line.replace('\t', ' ').strip();
         Optional<SteeringWord> word = SteeringWord.leading(text);
@@ -89,9 +92,14 @@ public record LineConsult(Desk desk, Interview interview, List<StartScreen.Left>
             case WHY -> stays(WhyInWords.of(interview, rest));
             case IF -> tried(rest);
             case DEVICES -> devices(rest.toLowerCase(Locale.ROOT));
-            case SORT -> Listing.sortNamed(rest).map(sort -> listed(Listing.first(interview, sort, listing.all())))
+            case SORT -> Listing.sortNamed(rest).map(sort -> listed(listing.first(interview, sort, listing.all())))
                     .orElseGet(() -> stays("The devices can be ordered by: " + String.join(", ", Listing.sortWords()) + "."));
-            case PIN, DROP -> pinned(word, rest, true);
+            case TAKE -> taken();
+            case DOUBT -> stays(DoubtInWords.of(interview, listing.sort()));
+            case PAIRS -> stays(PairsInWords.of(interview));
+            case OWNING -> stays(OwningInWords.of(interview));
+            case PIN, DROP -> word == SteeringWord.DROP && rest.isEmpty() && tried.isPresent()
+                    ? with(interview).stays("Dropped; all is as it was.") : pinned(word, rest, true);
             case COMPARE -> stays(SideBySide.of(interview));
             case RECORD -> recordRead("");
             case SIGN -> signed(rest);
@@ -103,29 +111,40 @@ public record LineConsult(Desk desk, Interview interview, List<StartScreen.Left>
 
     private Turn tried(String words) {
         try {
-            WhatIf tried = WhatIf.on(interview).with(words);
-            WhatIf.Change change = tried.changes().get(0);
+            WhatIf other = WhatIf.on(interview).with(words);
+            WhatIf.Change change = other.changes().get(0);
             Page page = new Page().paragraph(0, "If " + change.label().toLowerCase(Locale.ROOT) + " were " + QuestionInWords.flat(change.now())
                     + " (now " + QuestionInWords.flat(change.was()) + "):");
-            LimitsInWords.brief(tried.trial()).forEach(line -> page.hanging("  ", line));
-            return stays(page.paragraph(0, "Nothing has been changed; now it is:").text()
+            LimitsInWords.brief(other.trial()).forEach(line -> page.hanging("  ", line));
+            return new LineConsult(desk, interview, left, listing, cautioned, allowed, read, Optional.of(other))
+                    .stays(page.paragraph(0, "Nothing has been changed; `take` makes it so. Now it is:").text()
                     + String.join("\n", LimitsInWords.brief(interview)));
         } catch (Refusal refusal) {
             return stays(sentence(refusal.getMessage()));
         }
     }
 
+    private Turn taken() {
+        if (tried.isEmpty()) {
+            return stays("Nothing is being tried; for example `if base width 12.8 13`, then `take`.");
+        }
+        WhatIf.Change change = tried.get().changes().get(0);
+        Interview answered = interview.answer(change.questionId(), change.typed());
+        Page page = new Page().paragraph(0, "Taken: " + change.label().toLowerCase(Locale.ROOT) + ", " + QuestionInWords.flat(change.now()) + ".");
+        return with(answered).allowed(page, answered).asked(page, journal(answered), answered, interview.room());
+    }
+
     private Turn devices(String rest) {
         return switch (rest) {
-            case "" -> listed(Listing.first(interview, listing.sort(), false));
-            case "all" -> listed(Listing.first(interview, listing.sort(), true));
+            case "" -> listed(listing.first(interview, listing.sort(), false));
+            case "all" -> listed(listing.first(interview, listing.sort(), true));
             case "more" -> listed(listing.more(interview));
             default -> stays("`devices`, `devices more` or `devices all`; `sort width` orders them.");
         };
     }
 
     private Turn listed(Listing.Printed printed) {
-        LineConsult next = new LineConsult(desk, interview, left, printed.listing(), cautioned, allowed, read);
+        LineConsult next = new LineConsult(desk, interview, left, printed.listing(), cautioned, allowed, read, tried);
         return next.stays(printed.text());
     }
 
@@ -183,14 +202,14 @@ public record LineConsult(Desk desk, Interview interview, List<StartScreen.Left>
     }
 
     private LineConsult readNow() {
-        return new LineConsult(desk, interview, left, listing, cautioned, allowed, Optional.of(interview.exchanges()));
+        return new LineConsult(desk, interview, left, listing, cautioned, allowed, Optional.of(interview.exchanges()), tried);
     }
 
     private Turn heard(Reply reply, String text) {
         Page page = new Page();
         switch (reply.kind()) {
             case HELP:
-                return stays(help(reply));
+                return stays(QuestionInWords.help(reply.lines()));
             case SUMMARY:
                 page.line(reply.lines().isEmpty() ? "Nothing is answered yet." : "Answers so far");
                 reply.lines().forEach(line -> page.hanging("  ", QuestionInWords.flat(line)));
@@ -225,26 +244,13 @@ public record LineConsult(Desk desk, Interview interview, List<StartScreen.Left>
         return next.asked(new Page(), Effect.NOTHING, reply.interview(), null);
     }
 
-    private String help(Reply reply) {
-        Page page = new Page();
-        reply.lines().forEach(line -> page.paragraph(0, line));
-        page.blank().line("Words that work everywhere");
-        for (SteeringWord word : SteeringWord.values()) {
-            if (!word.form().isEmpty()) {
-                page.hanging("  " + domefold.canvas.TextWidth.padRight(word.form(), 21), word.meaning());
-            }
-        }
-        page.hanging("  " + domefold.canvas.TextWidth.padRight("same", 21), "second of two: the RIGHT is as the LEFT, 12.5 same");
-        return page.text();
-    }
-
     /** What came of an effect. */
     public Turn told(Effect.Outcome outcome) {
         if (outcome instanceof Effect.Opened opened && opened.screen() instanceof ConsultScreen screen) {
             LineConsult next = LineConsult.of(desk, screen.interview(), List.of());
             Page page = new Page().paragraph(0, "Continued: " + code(screen.interview()) + ", "
                     + Numbers.count(screen.interview().exchanges().size(), "answer", "answers") + ". `summary` reads them.");
-            return next.asked(page, Effect.NOTHING, screen.interview(), null);
+            return next.begun(page);
         }
         if (outcome instanceof Effect.Failed failed) {
             return stays("Not done: " + sentence(failed.text()));
@@ -256,27 +262,9 @@ public record LineConsult(Desk desk, Interview interview, List<StartScreen.Left>
         return Turn.saying(this, "");
     }
 
-    /** Words that may begin or go on the line typed so far. */
-    public List<String> completions(String typed) {
-        String first = typed.strip().split("\\s+")[0].toLowerCase(Locale.ROOT);
-        List<String> words = new ArrayList<>();
-        if (typed.stripLeading().contains(" ")) {
-            switch (first) {
-                case "go" -> {
-                    List.of(Room.values()).forEach(room -> words.add(room.title().toLowerCase(Locale.ROOT)));
-                    interview.questions().forEach(question -> words.add(question.label().toLowerCase(Locale.ROOT)));
-                }
-                case "sort" -> words.addAll(Listing.sortWords());
-                case "devices" -> words.addAll(List.of("all", "more"));
-                case "pin" -> interview.guide().catalogue().devices().forEach(device -> words.add(device.id()));
-                case "drop" -> words.addAll(interview.dossier().choices().pinned());
-                default -> interview.current().ifPresent(q -> words.addAll(q.words(interview.dossier(), interview.guide())));
-            }
-            return words;
-        }
-        interview.current().ifPresent(q -> words.addAll(q.words(interview.dossier(), interview.guide())));
-        List.of(SteeringWord.values()).forEach(word -> words.add(word.word()));
-        return words;
+    @Override
+    public Completion completion(String typed) {
+        return ConsultWords.completion(typed, interview);
     }
 
     private Turn stays(String text) {
@@ -284,7 +272,7 @@ public record LineConsult(Desk desk, Interview interview, List<StartScreen.Left>
     }
 
     private LineConsult with(Interview next) {
-        return new LineConsult(desk, next, left, listing, cautioned, allowed, read);
+        return new LineConsult(desk, next, left, listing, cautioned, allowed, read, Optional.empty());
     }
 
     /**
@@ -332,15 +320,15 @@ public record LineConsult(Desk desk, Interview interview, List<StartScreen.Left>
     private LineConsult saidOf(List<String> cautions, List<String> brief) {
         Set<String> all = new LinkedHashSet<>(cautioned);
         all.addAll(cautions);
-        return new LineConsult(desk, interview, left, listing, all, brief, read);
+        return new LineConsult(desk, interview, left, listing, all, brief, read, tried);
     }
 
     /** What a room shows before it asks. */
     private LineConsult entered(Page page, Interview now, Room room) {
         if (room == Room.DEVICES) {
-            Listing.Printed printed = Listing.first(now, listing.sort(), listing.all());
+            Listing.Printed printed = listing.first(now, listing.sort(), listing.all());
             page.paragraph(0, printed.text().stripTrailing()).blank();
-            return new LineConsult(desk, interview, left, printed.listing(), cautioned, allowed, read);
+            return new LineConsult(desk, interview, left, printed.listing(), cautioned, allowed, read, tried);
         }
         if (room == Room.RECORD && now.current().isEmpty()) {
             page.paragraph(0, RecordInWords.of(desk, now).stripTrailing());
@@ -363,7 +351,7 @@ public record LineConsult(Desk desk, Interview interview, List<StartScreen.Left>
         return interview.dossier().patientCase().code();
     }
 
-    private static String sentence(String text) {
+    static String sentence(String text) {
         String capital = text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
         return capital.endsWith(".") || capital.endsWith("?") ? capital : capital + ".";
     }

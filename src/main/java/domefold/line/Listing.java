@@ -23,9 +23,11 @@ import java.util.Optional;
  * @param all true where devices outside on both sides are in it
  * @param ids device ids by number, from 1
  * @param printed how many rows were printed
+ * @param pins true where a row can be pinned by its number
  */
-record Listing(DevicesState.Sort sort, boolean all, List<String> ids, int printed) {
-    static final Listing NONE = new Listing(DevicesState.FIRST.sort(), false, List.of(), 0);
+record Listing(DevicesState.Sort sort, boolean all, List<String> ids, int printed, boolean pins) {
+    static final Listing NONE = new Listing(DevicesState.FIRST.sort(), false, List.of(), 0, true);
+    static final Listing TO_LOOK_AT = new Listing(DevicesState.FIRST.sort(), false, List.of(), 0, false);
     private static final int ROWS_AT_ONCE = 20;
     private static final int[] WIDTHS = {-3, 6, 8, 13, -5, -5, -5, 7, 7, 7};
 
@@ -47,22 +49,23 @@ record Listing(DevicesState.Sort sort, boolean all, List<String> ids, int printe
     }
 
     /** The list from its first row: everything, or the first rows of what is not outside on both sides. */
-    static Printed first(Interview interview, DevicesState.Sort sort, boolean all) {
-        List<Candidate> rows = DeviceRows.of(interview, DevicesState.FIRST.withSort(sort).withFittingOnly(!all));
+    Printed first(Interview interview, DevicesState.Sort by, boolean every) {
+        List<Candidate> rows = DeviceRows.of(interview, DevicesState.FIRST.withSort(by).withFittingOnly(!every));
         Page page = new Page();
         if (interview.plan().isEmpty()) {
             page.paragraph(0, "No device can be held against anything yet: the age and both base widths come first.");
-            return new Printed(NONE, page.text());
+            return new Printed(pins ? NONE : TO_LOOK_AT, page.text());
         }
         long fit = rows.stream().filter(c -> DeviceRows.both(c) == Verdict.FITS).count();
         page.paragraph(0, Numbers.count(rows.size(), "device", "devices")
-                + (all ? "" : " of " + interview.plan().get().candidates().size()) + ", " + fit + (fit == 1 ? " fits" : " fit")
-                + " both sides. Order: " + sort.words() + ".");
+                + (every ? "" : " of " + interview.plan().get().candidates().size()) + ", " + fit + (fit == 1 ? " fits" : " fit")
+                + " both sides. Order: " + by.words() + ".");
         if (rows.isEmpty()) {
-            page.paragraph(0, "Nothing fits or nearly fits; `devices all` shows every device, `pin` and `compare` say what stands against it.");
+            page.paragraph(0, "Nothing fits or nearly fits; `devices all` shows every device"
+                    + (pins ? ", `pin` and `compare` say what stands against it." : "."));
         }
-        return new Listing(sort, all, rows.stream().map(c -> c.device().id()).toList(), 0)
-                .rows(interview, page, all ? rows.size() : ROWS_AT_ONCE);
+        return new Listing(by, every, rows.stream().map(c -> c.device().id()).toList(), 0, pins)
+                .rows(interview, page, every ? rows.size() : ROWS_AT_ONCE);
     }
 
     /** The rows after those printed last. */
@@ -90,9 +93,9 @@ record Listing(DevicesState.Sort sort, boolean all, List<String> ids, int printe
             page.paragraph(0, Numbers.count(ids.size() - to, "more row", "more rows") + ": `devices more`.");
         }
         if (to > 0) {
-            page.paragraph(0, "Width, projection and opening in cm. `pin 1` puts row 1 beside the others.");
+            page.paragraph(0, "Width, projection and opening in cm." + (pins ? " `pin 1` puts row 1 beside the others." : ""));
         }
-        return new Printed(new Listing(sort, all, ids, to), page.text());
+        return new Printed(new Listing(sort, all, ids, to, pins), page.text());
     }
 
     private static List<String> cells(int number, Candidate candidate) {

@@ -1,5 +1,6 @@
 package domefold.line;
 
+import domefold.canvas.TextWidth;
 import domefold.interview.Interview;
 import domefold.interview.Question;
 import domefold.interview.Room;
@@ -39,6 +40,20 @@ final class QuestionInWords {
         List<String> words = question.words(interview.dossier(), interview.guide());
         boolean named = words.isEmpty() || words.stream().allMatch(word -> (question.prompt() + question.expects()).contains(word));
         return named || !question.expects().equals("one word") ? "" : " of " + String.join(", ", words);
+    }
+
+    /** How the question is answered, and the words that steer. */
+    static String help(List<String> ofQuestion) {
+        Page page = new Page();
+        ofQuestion.forEach(line -> page.paragraph(0, line));
+        page.blank().line("Words that work everywhere");
+        for (SteeringWord word : SteeringWord.values()) {
+            if (!word.form().isEmpty()) {
+                page.hanging("  " + TextWidth.padRight(word.form(), 21), word.meaning());
+            }
+        }
+        page.hanging("  " + TextWidth.padRight("same", 21), "second of two: the RIGHT is as the LEFT, 12.5 same");
+        return page.text();
     }
 
     /** What has to be in sight to answer. */

@@ -15,6 +15,7 @@ import java.util.function.Function;
 
 /** The pinned devices: the numbers in a table, the rest in sentences. */
 final class SideBySide {
+    static final String NONE = "No device is pinned; `devices` prints the list, `pin 1` pins its first row.";
     private static final int LABEL = 15;
     private static final int WIDEST = 21;
 
@@ -27,11 +28,16 @@ final class SideBySide {
         this.width = Math.min(WIDEST, (Page.COLUMNS - LABEL - shown.size()) / shown.size());
     }
 
-    static String of(Interview interview) {
-        List<Candidate> pinned = interview.dossier().choices().pinned().stream().flatMap(id -> interview.plan().stream()
+    /** The pinned devices of the plan, in the order of the pins. */
+    static List<Candidate> pinned(Interview interview) {
+        return interview.dossier().choices().pinned().stream().flatMap(id -> interview.plan().stream()
                 .flatMap(plan -> plan.candidates().stream()).filter(c -> c.device().id().equals(id))).toList();
+    }
+
+    static String of(Interview interview) {
+        List<Candidate> pinned = pinned(interview);
         if (pinned.isEmpty()) {
-            return new Page().paragraph(0, "No device is pinned; `devices` prints the list, `pin 1` pins its first row.").text();
+            return new Page().paragraph(0, NONE).text();
         }
         return new SideBySide(pinned).written();
     }
@@ -90,11 +96,16 @@ final class SideBySide {
         candidate.followUp().ifPresent(f -> say("Exams under " + f.schedule() + ": "
                 + (f.examsHigh() == 0 ? "none to year " + f.horizonYears() + ". " + f.text()
                         : "densest in years " + years(f.densestYears()) + "; sparsest in years " + years(f.sparsestYears()))));
-        candidate.followUp().ifPresent(f -> f.outcomes().forEach(o -> say("Published: " + o.outcome() + ", "
-                + Numbers.per100(o.per100Low()) + (Numbers.per100(o.per100Low()).equals(Numbers.per100(o.per100High())) ? ""
-                        : " to " + Numbers.per100(o.per100High())) + " of 100 "
+        candidate.followUp().ifPresent(f -> f.outcomes().forEach(o -> say(published(o))));
+    }
+
+    /** A published outcome with its cohorts. */
+    static String published(Candidate.Outcome o) {
+        String low = Numbers.per100(o.per100Low());
+        String high = Numbers.per100(o.per100High());
+        return "Published: " + o.outcome() + ", " + low + (low.equals(high) ? "" : " to " + high) + " of 100 "
                 + (o.unit().equals("patient") ? "women" : o.unit() + "s") + " by year " + o.year() + " ("
-                + String.join(", ", o.cohorts().stream().map(cohort -> cohort.split(",")[0]).distinct().toList()) + ")")));
+                + String.join(", ", o.cohorts().stream().map(cohort -> cohort.split(",")[0]).distinct().toList()) + ")";
     }
 
     private void side(SideFit fit, Side side) {
@@ -115,7 +126,7 @@ final class SideBySide {
         page.hanging("  ", sentence.endsWith(".") ? sentence : sentence + ".");
     }
 
-    private static String years(List<Integer> years) {
+    static String years(List<Integer> years) {
         return years.isEmpty() ? "none" : String.join(", ", years.stream().map(String::valueOf).toList());
     }
 }

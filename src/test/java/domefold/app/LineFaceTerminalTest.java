@@ -66,14 +66,59 @@ class LineFaceTerminalTest {
     }
 
     @Test
+    void aCompletedNameIsTheNameTheConsultUnderstands() throws IOException {
+        try (TmuxSession session = window(Map.of())) {
+            session.run(MAIN, "consult", "--line");
+            session.await("Case code?");
+            session.type("go BAS");
+            session.keys("Tab");
+            session.await("> go base width");
+            session.keys("Enter");
+            session.await("Base width?");
+            session.type("Su");
+            session.keys("Tab");
+            session.await("> summary");
+            session.keys("Enter");
+            session.await("Nothing is answered yet.");
+            assertFalse(session.history().contains("original"), session.history());
+            session.keys("C-c");
+            session.awaitPrompt();
+        }
+    }
+
+    @Test
+    void aPracticeCaseIsEditedRecalledAndCompletedToo() throws IOException {
+        try (TmuxSession session = window(Map.of())) {
+            String before = session.lineSettings();
+            session.run(MAIN, "practise", "--line", "--level", "2", "--draw", "2");
+            session.await("`state`");
+            session.type("ask base w");
+            session.keys("Tab");
+            session.await("> ask base width");
+            session.keys("Enter");
+            session.await("Base width: LEFT");
+            answer(session, "state", "Would you operate now?");
+            session.keys("Up", "Up");
+            session.await("\n> ask base width");
+            session.keys("C-c");
+            session.await("Left.");
+            session.awaitPrompt();
+            assertEquals(before, session.lineSettings());
+            assertFalse(session.keysChanged());
+        }
+    }
+
+    @Test
     void endedByASignalOrStoppedAndContinuedItLeavesTheTerminalAsItWas() throws IOException {
         try (TmuxSession session = window(Map.of())) {
             String before = session.lineSettings();
             session.run(MAIN, "consult", "--line");
             session.await("Case code?");
             answer(session, "KB-6", "Age?");
+            TmuxSession.await("a line is read", () -> keysChanged(session));
             session.signal("TERM");
             TmuxSession.await("the program has ended", () -> endsWithPrompt(session));
+            assertFalse(session.keysChanged());
             assertFalse(session.picture().contains("defect"), session.picture());
             session.keys("Enter");
             session.awaitPrompt();
@@ -105,6 +150,14 @@ class LineFaceTerminalTest {
             session.keys("C-d");
             session.await("Left.");
             session.awaitPrompt();
+        }
+    }
+
+    private static boolean keysChanged(TmuxSession session) {
+        try {
+            return session.keysChanged();
+        } catch (IOException failure) {
+            return false;
         }
     }
 

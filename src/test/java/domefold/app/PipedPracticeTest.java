@@ -48,4 +48,12 @@ class PipedPracticeTest {
         assertTrue(!run.out().contains("Marked: "));
         assertTrue(!Files.exists(home.resolve("practice").resolve("progress.jsonl")));
     }
+
+    @Test
+    void whatWasTypedIsPrintedWhereNobodySawIt_andTheEndIsSaid() {
+        Cli run = practise(List.of("", "state", "yes"));
+        assertTrue(run.out().contains("\n> state\nWould you operate now?"), run.out());
+        assertTrue(run.out().contains("\n> yes\nWidth ceiling"), run.out());
+        assertTrue(run.out().endsWith("\n> \nLeft. The plan was not handed in; nothing of it is kept.\n"), run.out());
+    }
 }

@@ -119,4 +119,27 @@ class RecordsShellTest {
             session.awaitPrompt();
         }
     }
+
+    @Test
+    void endedByASignalItLeavesTheKeysAsTheyWere() throws IOException {
+        try (TmuxSession session = shell()) {
+            session.type("list");
+            session.keys("Enter");
+            session.await("1 of 1 record");
+            session.keys("Escape");
+            session.await("records>");
+            TmuxSession.await("a line is read", () -> keysChanged(session));
+            session.signal("HUP");
+            session.await("records> ready$");
+            assertEquals(false, session.keysChanged());
+        }
+    }
+
+    private static boolean keysChanged(TmuxSession session) {
+        try {
+            return session.keysChanged();
+        } catch (IOException failure) {
+            throw new AssertionError(failure);
+        }
+    }
 }

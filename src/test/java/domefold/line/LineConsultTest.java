@@ -9,6 +9,7 @@ import domefold.Approved;
 import domefold.canvas.TextWidth;
 import domefold.interview.Question;
 import domefold.interview.Room;
+import domefold.patient.Side;
 import domefold.screen.ConsultScreen;
 import domefold.screen.Effect;
 import domefold.screen.StartScreen;
@@ -210,8 +211,75 @@ class LineConsultTest {
     @Test
     void completionKnowsTheWordsOfTheQuestionAndThoseThatSteer() {
         LineConsult pole = after(5).now();
-        assertTrue(pole.completions("").containsAll(List.of("sloped", "even", "round", "undo", "devices")));
-        assertTrue(pole.completions("go ").containsAll(List.of("frame", "base width")));
-        assertTrue(pole.completions("sort ").contains("width"));
+        assertTrue(pole.completion("").words().containsAll(List.of("sloped", "even", "round", "undo", "devices")));
+        assertTrue(pole.completion("go ").words().containsAll(List.of("frame", "base width")));
+        assertTrue(pole.completion("sort ").words().contains("width"));
+        assertEquals(new Completion(0, List.of("summary")), pole.completion("Su"));
+    }
+
+    @Test
+    void aNameOfSeveralWordsIsCompletedAsAWholeInSmallLettersOrCapitals() {
+        LineConsult pole = after(5).now();
+        assertEquals(new Completion(3, List.of("base width")), pole.completion("go bas"));
+        assertEquals(new Completion(5, List.of("base width")), pole.completion("  go BASE w"));
+        assertEquals(new Completion(3, List.of("base width")), pole.completion("if bas"));
+        assertEquals(new Completion(1, List.of("base width")), pole.completion("/bas"));
+        assertEquals(List.of(), pole.completion("go upper po").words().stream().filter(word -> !word.startsWith("upper po")).toList());
+        assertEquals(List.of(), pole.completion("if base width 12").words());
+    }
+
+    @Test
+    void whatIsCompletedIsUnderstood() {
+        LineConsult pole = after(READINGS).now();
+        pole.completion("go ").words().forEach(name -> assertFalse(pole.say("go " + name).text().contains("names no room"), name));
+        pole.completion("if ").words().forEach(name -> assertFalse(pole.say("if " + name).text().contains("begins with no reading"), name));
+        pole.completion("sort ").words().forEach(name -> assertFalse(pole.say("sort " + name).text().startsWith("The devices can"), name));
+    }
+
+    @Test
+    void whatWasTriedIsTakenOrDropped() {
+        LineWalk walk = after(READINGS);
+        assertTrue(walk.line("take").last().startsWith("Nothing is being tried"), walk.last());
+        walk.line("if base width 13.4 13.5");
+        assertTrue(walk.line("drop").last().startsWith("Dropped; all is as it was."), walk.last());
+        assertTrue(walk.line("take").last().startsWith("Nothing is being tried"), walk.last());
+        assertEquals(READINGS, walk.effects().size());
+        walk.line("if base width 13.4 13.5").line("take");
+        assertTrue(walk.last().startsWith("Taken: base width, LEFT 13.4 cm, RIGHT 13.5 cm.\n\nWhat this allows so far\n"), walk.last());
+        assertEquals(new Effect.Journal("20260042-9", "answer", "baseWidthCm", "13.4 13.5"), walk.lastEffect());
+        assertTrue(walk.line("undo").last().startsWith("Taken back: base width"), walk.last());
+    }
+
+    @Test
+    void doubtPairsAndOwningAreSaidInWords() {
+        assertTrue(LineWalk.consult().line("doubt").last().startsWith("Nothing is computed yet"));
+        assertTrue(LineWalk.consult().line("pairs").last().startsWith("Nothing is computed yet"));
+        assertTrue(LineWalk.consult().line("owning").last().startsWith("No device is pinned;"));
+        String doubt = after(READINGS).line("doubt").last();
+        assertTrue(doubt.startsWith("How sure this is\n"), doubt);
+        assertTrue(doubt.contains("\n  LEFT fits: under the reading error it fits in "), doubt);
+        assertTrue(doubt.contains("\nplace device "), doubt);
+        LineWalk walk = after(READINGS).line("pairs");
+        assertTrue(walk.last().contains("\n 1. "), walk.last());
+        String codes = walk.last().replaceAll("(?s).*for the\\s+first\\s+`(\\S+)\\s+(\\S+)`.*", "$1 $2");
+        walk.line("go device").line(codes);
+        var settled = walk.interview().dossier().choices().settled();
+        assertEquals(List.of(codes.split(" ")), List.of(settled.get(Side.LEFT).deviceId().orElseThrow(),
+                settled.get(Side.RIGHT).deviceId().orElseThrow()));
+        String owning = after(READINGS).line("pin 1 2").line("owning").last();
+        assertTrue(owning.contains("\n  Exams under US-2020 to year "), owning);
+        for (String text : List.of(doubt, walk.printed(), owning)) {
+            assertEquals(List.of(), text.lines().filter(line -> TextWidth.of(line) > 80).toList());
+        }
+    }
+
+    @Test
+    void whatIsOpenedWithAnswersSaysAtOnceWhatTheyAllow() {
+        LineWalk walk = LineWalk.on(LineConsult.of(Walk.desk(), after(READINGS - 1).interview(), List.of()));
+        assertTrue(walk.last().contains("\nWhat this allows so far\nLEFT: "), walk.last());
+        assertFalse(LineWalk.consult().last().contains("What this allows"), "nothing is answered");
+        LineWalk goingOn = LineWalk.consult();
+        goingOn.told(new Effect.Opened(new Effect.Open(Optional.of("j1")), ConsultScreen.of(Walk.desk(), after(READINGS - 1).interview())));
+        assertTrue(goingOn.last().contains("\nWhat this allows so far\nLEFT: "), goingOn.last());
     }
 }

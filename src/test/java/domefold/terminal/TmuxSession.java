@@ -157,6 +157,11 @@ public final class TmuxSession implements AutoCloseable {
         return tmux("display", "-p", "#{cursor_flag}").strip().equals("1");
     }
 
+    /** Whether a program has set the cursor keys or the keypad to send what applications ask for. */
+    public boolean keysChanged() throws IOException {
+        return tmux("display", "-p", "#{keypad_cursor_flag}#{keypad_flag}").contains("1");
+    }
+
     /** Waits until the shell has the window again and asks for a command. */
     public void awaitPrompt() {
         String[] last = {""};
