@@ -12,8 +12,9 @@ final class Beside<T> {
         this.task = task;
     }
 
-    static <T> Beside<T> begin(Supplier<T> work) {
-        return new Beside<>(CompletableFuture.supplyAsync(work));
+    /** @param worthIt false for work that takes less time than handing it over: it is done at once then, and here */
+    static <T> Beside<T> begin(boolean worthIt, Supplier<T> work) {
+        return new Beside<>(worthIt ? CompletableFuture.supplyAsync(work) : CompletableFuture.completedFuture(work.get()));
     }
 
     /** The value, waited for; what the work threw is thrown here. */

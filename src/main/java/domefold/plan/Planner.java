@@ -28,6 +28,9 @@ import java.util.function.Supplier;
  * <p>Where a reading is missing, the results that need it are empty and name it; nothing is assumed for it.
  */
 public final class Planner {
+    /** Devices from which follow-up and ripples are computed beside the fits. */
+    private static final int WORTH_A_THREAD = 40;
+
     private Planner() {}
 
     /** Makes what no case changes, the usual draws foremost, for a caller who has a thread to spare before the first plan. */
@@ -85,7 +88,7 @@ public final class Planner {
         Set<Surface> surfaces = of.setting().surfaces();
         List<Device> offered = surfaces.isEmpty() ? catalogue.devices()
                 : catalogue.devices().stream().filter(device -> surfaces.contains(device.surface())).toList();
-        Beside<List<Owned>> owned = Beside.begin(() -> offered.stream().map(device -> new Owned(extras.followUp(of, device),
+        Beside<List<Owned>> owned = Beside.begin(offered.size() >= WORTH_A_THREAD && extras != CandidateExtras.NONE, () -> offered.stream().map(device -> new Owned(extras.followUp(of, device),
                 extras.ripple(of, device, left.limits(), right.limits()))).toList());
         List<Candidate> fitted = new ArrayList<>();
         for (Device device : offered) {
