@@ -58,10 +58,10 @@ final class ShellWords implements Completer {
         }
         String command = line.get(0);
         String before = line.get(index - 1);
-        if (before.equals("--as")) {
-            found.addAll(command.equals("export") ? RecordOut.formats() : List.of("text", "json", "csv"));
-        } else if (before.equals("--side")) {
-            found.addAll(List.of("left", "right"));
+        CommandLine.Model.OptionSpec asked = records.getSubcommands().containsKey(command)
+                ? records.getSubcommands().get(command).getCommandSpec().findOption(before) : null;
+        if (asked != null && asked.completionCandidates() != null) {
+            asked.completionCandidates().forEach(found::add);
         } else if (command.equals("mark") && index == 2) {
             found.addAll(List.of("ordered", "booked", "done"));
         } else {

@@ -11,11 +11,11 @@ final class RecordKeys {
 
     static String prompt(ConsultScreen screen) {
         if (screen.interview().plan().map(plan -> !plan.blocked().isEmpty()).orElse(false)) {
-            return "blocked: not to be signed; `draft` keeps it with its working";
+            return "blocked: not to be signed; `draft` keeps it as it is";
         }
         return screen.interview().complete()
                 ? "sign and your initials, for example `sign kb`; or `draft`"
-                : "not complete: `draft` saves it as it is; signing needs a device on each side";
+                : "not complete: `draft` saves it; signing needs two devices";
     }
 
     static Screen.Step enter(ConsultScreen screen) {

@@ -114,19 +114,6 @@ final class RoomViews {
 
     static List<Screen.Hint> hints(ConsultScreen screen) {
         List<Screen.Hint> hints = new ArrayList<>();
-        if (screen.overlay().kind() == Overlay.Kind.PAIRS) {
-            if (!PairsView.pairs(screen).isEmpty()) {
-                hints.add(new Screen.Hint("Enter", "settles this pair"));
-                hints.add(new Screen.Hint("Up Down", "the next pair"));
-            }
-            hints.add(new Screen.Hint("Esc", "closes"));
-            return hints;
-        }
-        if (screen.overlay().kind() != Overlay.Kind.NONE) {
-            hints.add(new Screen.Hint("Esc", "closes"));
-            hints.add(new Screen.Hint("Up Down PgUp PgDn", "scroll"));
-            return hints;
-        }
         if (screen.whatIf().isPresent()) {
             return WhatIfKeys.hints();
         }

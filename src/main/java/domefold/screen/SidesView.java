@@ -44,7 +44,7 @@ final class SidesView {
         }
         if (shown < both.size()) {
             canvas.textWithin(column, at++, width, Numbers.count(both.size() - shown, "more reading", "more readings")
-                    + ", none further apart; a taller window shows them", Role.FAINT);
+                    + ", none further apart, in a taller window", Role.FAINT);
         }
         at++;
         for (String text : words) {
