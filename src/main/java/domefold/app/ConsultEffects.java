@@ -28,6 +28,8 @@ final class ConsultEffects implements Effects, AutoCloseable {
     private Optional<Claims> claimed = Optional.empty();
     private Stored amended;
     private Stored signed;
+    private Instant begunAt;
+    private Interview keptBeside;
     private String why = "";
     private int unsaved = Exit.DONE;
 
@@ -77,6 +79,9 @@ final class ConsultEffects implements Effects, AutoCloseable {
             return new Effect.Done(effect, "");
         } catch (Refusal refused) {
             unsaved = effect instanceof Effect.Save ? Exit.REFUSED : unsaved;
+            if (effect instanceof Effect.Save save && refused.code().equals("version-clash")) {
+                keptBeside = save.interview();
+            }
             return new Effect.Failed(effect, refused.getMessage());
         } catch (IOException failure) {
             unsaved = effect instanceof Effect.Save ? Exit.WORLD_FAILED : unsaved;
@@ -86,7 +91,7 @@ final class ConsultEffects implements Effects, AutoCloseable {
 
     private Effect.Outcome journalled(Effect.Journal line) throws IOException {
         if (signed != null) {
-            return new Effect.Failed(line, "This consult is signed; what is changed now is not kept. " + amendInstead());
+            return new Effect.Failed(line, "This consult is signed; what is changed now is not kept. " + amendInstead(signed));
         }
         if (journal != null) {
             answered = true;
@@ -116,6 +121,7 @@ final class ConsultEffects implements Effects, AutoCloseable {
             Journal.Unfinished left = Journals.find(bench.homes().journals(), journalId.get())
                     .orElseThrow(() -> new Refusal("no-journal", journalId.get(), "that consult is no longer there"));
             journal = Journal.resume(left);
+            begunAt = left.start().startedAt();
             answered = true;
             Interview interview = desk.resume(left);
             revision = saving.revision(interview.dossier().patientCase().code());
@@ -128,7 +134,8 @@ final class ConsultEffects implements Effects, AutoCloseable {
     ConsultScreen opened(Interview interview, Optional<Case> start) throws IOException {
         revision = 0;
         answered = false;
-        journal = Journal.begin(bench.homes().journals(), new Journal.Start(now(), false, start, ""));
+        begunAt = now();
+        journal = Journal.begin(bench.homes().journals(), new Journal.Start(begunAt, false, start, ""));
         return ConsultScreen.of(desk.desk(), interview);
     }
 
@@ -172,7 +179,17 @@ final class ConsultEffects implements Effects, AutoCloseable {
             return amended(save);
         }
         if (signed != null) {
-            return new Effect.Failed(save, "This consult is signed as version " + signed.version() + " already. " + amendInstead());
+            return new Effect.Failed(save, "This consult is signed as version " + signed.version() + " already. " + amendInstead(signed));
+        }
+        if (save.sign() && begunAt != null) {
+            Optional<Stored> earlier = saving.signedBefore(save.interview().dossier().patientCase().code(), begunAt);
+            if (earlier.isPresent()) {
+                return new Effect.Failed(save, "Case " + earlier.get().record().id() + " was signed as version " + earlier.get().version()
+                        + " before this consult was begun. " + amendInstead(earlier.get()));
+            }
+        }
+        if (save.interview() == keptBeside) {
+            return new Effect.Failed(save, "This was kept beside what another workstation saved; `records show` and look at both.");
         }
         Stored stored = save.sign() ? saving.sign(save.interview(), save.author(), revision)
                 : saving.draft(save.interview(), save.author(), revision);
@@ -188,7 +205,7 @@ final class ConsultEffects implements Effects, AutoCloseable {
         return new Effect.Done(save, (save.sign() ? "Signed and saved: " : "Saved as a draft: ") + stored.file());
     }
 
-    private String amendInstead() {
+    private static String amendInstead(Stored signed) {
         return "`domefold records amend " + signed.record().id() + " --reason …` makes the next version.";
     }
 
@@ -211,6 +228,7 @@ final class ConsultEffects implements Effects, AutoCloseable {
         claimed = Optional.empty();
         amended = null;
         signed = null;
+        keptBeside = null;
         if (journal != null) {
             if (answered) {
                 journal.close();

@@ -24,6 +24,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.UUID;
 
 /** Saves a consult as a record, JSON with its readable summary beside it, and offers codes for new ones. */
@@ -43,6 +44,12 @@ final class ConsultSaving {
         Journals.unfinished(bench.homes().journals()).forEach(left -> left.entries().stream()
                 .filter(entry -> entry.question().equals("case")).forEach(entry -> taken.add(entry.text())));
         return CaseCode.issue(year, CaseCode.nextNumber(year, taken));
+    }
+
+    /** The signed version of that case that was there already at that moment. */
+    Optional<Stored> signedBefore(String caseCode, Instant moment) throws IOException {
+        return caseCode.isBlank() ? Optional.empty() : store.shelf().newest(caseCode)
+                .filter(stored -> stored.record().authorship().signedAt().map(moment::isAfter).orElse(false));
     }
 
     /** The state of the draft of that case, 0 where there is none. */

@@ -50,8 +50,8 @@ final class RecordsShell {
 
     /** Until it is left. */
     int run() throws IOException {
-        bench.console().text("Records. `find WORDS`, `show ID`, `order ID`, `due`; `list` opens the full-screen list, `help` names"
-                + " the rest, `leave` leaves.\n");
+        bench.console().text("Records. `find WORDS`, `show ID`, `order ID`, `due`; `list` opens the list,\n"
+                + "`help` names the rest, `leave` leaves.\n");
         while (true) {
             // Said anew, because a list on the full screen says its own.
             tty.whenEnded(() -> EditingModes.off(tty.jline()));

@@ -12,6 +12,7 @@ import domefold.plan.Plan;
 import domefold.report.Page;
 import domefold.screen.DeviceRows;
 import domefold.screen.DevicesState;
+import domefold.screen.DoubtPage;
 import java.util.List;
 
 /** How sure verdicts and order are under the reading error, and what a second reading would buy. */
@@ -35,7 +36,11 @@ final class DoubtInWords {
         page.line("How sure this is");
         page.paragraph(0, "Every reading is drawn " + Numbers.count(doubt.draws())
                 + " times within its own error; the shares are of those draws.");
-        for (Candidate candidate : followed(interview, sort)) {
+        List<Candidate> followed = followed(interview, sort);
+        if (followed.isEmpty()) {
+            page.blank().paragraph(0, DoubtPage.NONE_FOLLOWED);
+        }
+        for (Candidate candidate : followed) {
             page.heading(candidate.device().id());
             for (Side side : Side.values()) {
                 page.hanging("  ", doubt.of(candidate, side).map(one -> one.text() + ".")

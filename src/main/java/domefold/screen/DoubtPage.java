@@ -18,7 +18,11 @@ import java.util.List;
 import java.util.Optional;
 
 /** How sure verdicts and order are under the reading error, and what a second reading would buy. */
-final class DoubtPage {
+public final class DoubtPage {
+    /** What stands where no device is left to be sure of. */
+    public static final String NONE_FOLLOWED = "No device is pinned and none of the list stands within her limits, so there is no verdict to be"
+            + " sure of.";
+
     private static final int FOLLOWED = 3;
     private static final int PLACES_SHOWN = 8;
     private static final int READINGS_SHOWN = 3;
@@ -38,7 +42,12 @@ final class DoubtPage {
         Doubt doubt = Doubt.of(plan.get(), constants, interview.guide().options());
         lines.add(new OverlayView.Line(0, "Every reading is drawn " + Numbers.count(doubt.draws())
                 + " times within its own error; the shares are of those draws.", Role.FAINT));
-        for (Candidate candidate : followed(screen, plan.get())) {
+        List<Candidate> followed = followed(screen, plan.get());
+        if (followed.isEmpty()) {
+            lines.add(new OverlayView.Line(0, "", Role.BODY));
+            lines.add(new OverlayView.Line(0, NONE_FOLLOWED, Role.BODY));
+        }
+        for (Candidate candidate : followed) {
             lines.add(new OverlayView.Line(0, "", Role.BODY));
             lines.add(new OverlayView.Line(0, candidate.device().id(), Role.LABEL));
             for (Side side : Side.values()) {

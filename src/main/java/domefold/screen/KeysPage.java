@@ -44,7 +44,7 @@ public final class KeysPage {
             new Row("Devices", "Left Right", "looks at other pinned devices where the window holds two"),
             new Row("Devices", "F9", "what owning the pinned devices asks, for decades; or the one in focus"),
             new Row("What owning it asks", "F5 F6 F7 F8", "changes exam, share attended, schedule, years counted; F10 resets"),
-            new Row("What owning it asks", "Tab Shift-Tab", "the next part, the part before; Home the first"),
+            new Row("What owning it asks", "Tab Shift-Tab", "the next part, the part before; Home the first, End the last row"),
             new Row("What owning it asks", "a typed line", "`mri`, `attend 60`, `year 30`, `schedule US-2020`, `reset`"),
             new Row("What owning it asks", "Esc F9", "back to the devices"),
             new Row("Record", "sign kb, Enter", "signs the consult and saves it; your initials in place of kb"),

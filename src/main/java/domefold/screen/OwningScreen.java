@@ -136,6 +136,9 @@ record OwningScreen(ConsultScreen under, Owning owning, EntryLine entry, String 
         if (entry.text().isEmpty() && key.is(Key.Kind.HOME)) {
             return toPart(-part);
         }
+        if (entry.text().isEmpty() && key.is(Key.Kind.END)) {
+            return at(Scrolled.END);
+        }
         EntryLine next = entry.onKey(key);
         return next == entry ? this : typing(next);
     }

@@ -52,4 +52,30 @@ class SignedOnceTest {
             assertInstanceOf(Effect.Done.class, effects.carryOut(new Effect.Journal("", Effect.Journal.ANSWER, "age", "32")));
         }
     }
+
+    @Test
+    void aCaseThatWasSignedBeforeIsAmendedAndNoClash() throws IOException {
+        Workbench bench = new Domefold(Cli.console(home, new ByteArrayOutputStream(), new ByteArrayOutputStream(),
+                StandardCharsets.UTF_8), FacesHere.of()).bench(null);
+        ConsultSaving saving = new ConsultSaving(bench);
+        String code = saving.offeredCode();
+        try (ConsultEffects effects = new ConsultEffects(bench, new ConsultDesk(bench, code), saving)) {
+            ConsultScreen screen = (ConsultScreen) ((Effect.Opened) effects.carryOut(new Effect.Open(Optional.empty()))).screen();
+            Interview complete = complete(screen.interview());
+            assertInstanceOf(Effect.Done.class, effects.carryOut(new Effect.Save(complete, true, "kb")));
+        }
+        Workbench later = new Domefold(new Console(new ByteArrayOutputStream(), new ByteArrayOutputStream(),
+                java.util.Map.of("DOMEFOLD_HOME", home.toString()), Path.of(""), java.time.Clock.offset(Cli.DAY, java.time.Duration.ofDays(1)),
+                false, StandardCharsets.UTF_8), FacesHere.of()).bench(null);
+        ConsultSaving again = new ConsultSaving(later);
+        try (ConsultEffects effects = new ConsultEffects(later, new ConsultDesk(later, code), again)) {
+            ConsultScreen screen = (ConsultScreen) ((Effect.Opened) effects.carryOut(new Effect.Open(Optional.empty()))).screen();
+            Effect.Save sign = new Effect.Save(complete(screen.interview()), true, "kb");
+            for (int i = 0; i < 2; i++) {
+                String text = ((Effect.Failed) effects.carryOut(sign)).text();
+                assertTrue(text.contains("was signed as version 1 before this consult was begun. `domefold records amend "), text);
+            }
+            assertEquals(List.of(), Verification.of(home.resolve("records")).findings());
+        }
+    }
 }

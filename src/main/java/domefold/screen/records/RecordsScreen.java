@@ -123,8 +123,13 @@ public record RecordsScreen(RecordList list, LocalDate today, Optional<Screen> b
                 RecordsScreen closed = withPaper(Paper.NONE);
                 yield new Step(closed, closed.wanted());
             }
+            case F1 -> keys();
             default -> Step.to(paper.scroll().onKey(key, PAGE).map(to -> withPaper(paper.scrolled(to))).orElse(this));
         };
+    }
+
+    private Step keys() {
+        return Step.to(withPaper(new Paper("", "keys", KEYS, Scrolled.START, true)));
     }
 
     private Step listing(Key key) {
@@ -133,7 +138,7 @@ public record RecordsScreen(RecordList list, LocalDate today, Optional<Screen> b
             case ESCAPE -> entry.text().isEmpty() ? back.map(Step::to).orElse(new Step(this, Effect.QUIT))
                     : moved(asked(""));
             case ENTER -> open(Effect.ReadRecord.SUMMARY);
-            case F1 -> Step.to(withPaper(new Paper("", "keys", KEYS, Scrolled.START, true)));
+            case F1 -> keys();
             case F4 -> open(Effect.ReadRecord.ORDER);
             case F8 -> Step.to(DueScreen.of(this, YearMonth.from(today)));
             case UP -> moved(with(entry, filter, Math.max(0, cursor - 1)));
