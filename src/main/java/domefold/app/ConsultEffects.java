@@ -168,9 +168,11 @@ final class ConsultEffects implements Effects, AutoCloseable {
 
     private Effect.Outcome amended(Effect.Save save) throws IOException {
         if (!save.sign()) {
-            return new Effect.Failed(save, "An amendment is signed; a draft of it is not kept. `sign` and your initials saves it.");
+            throw new Refusal("draft-of-amendment", amended.record().id(),
+                    "An amendment is signed; a draft of it is not kept. `sign` and your initials saves it.");
         }
         amended = saving.amend(save.interview(), save.author(), amended, why);
+        unsaved = Exit.DONE;
         return new Effect.Done(save, "Version " + amended.version() + " signed and saved: " + amended.file());
     }
 
@@ -184,12 +186,14 @@ final class ConsultEffects implements Effects, AutoCloseable {
         if (save.sign() && begunAt != null) {
             Optional<Stored> earlier = saving.signedBefore(save.interview().dossier().patientCase().code(), begunAt);
             if (earlier.isPresent()) {
-                return new Effect.Failed(save, "Case " + earlier.get().record().id() + " was signed as version " + earlier.get().version()
-                        + " before this consult was begun. " + amendInstead(earlier.get()));
+                throw new Refusal("already-signed", earlier.get().record().id(), "Case " + earlier.get().record().id()
+                        + " was signed as version " + earlier.get().version() + " before this consult was begun. "
+                        + amendInstead(earlier.get()));
             }
         }
         if (save.interview() == keptBeside) {
-            return new Effect.Failed(save, "This was kept beside what another workstation saved; `records show` and look at both.");
+            throw new Refusal("kept-beside", save.interview().dossier().patientCase().code(),
+                    "This was kept beside what another workstation saved; `records show` and look at both.");
         }
         Stored stored = save.sign() ? saving.sign(save.interview(), save.author(), revision)
                 : saving.draft(save.interview(), save.author(), revision);

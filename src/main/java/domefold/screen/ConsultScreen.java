@@ -23,6 +23,7 @@ import java.util.Optional;
  * @param devices how the device list is looked at
  * @param scroll how far a room longer than the glass is scrolled
  * @param whatIf another answer tried out beside the consult
+ * @param signed whether the consult as it stands has been signed
  */
 public record ConsultScreen(
         Desk desk,
@@ -34,7 +35,8 @@ public record ConsultScreen(
         Overlay overlay,
         DevicesState devices,
         Scrolled scroll,
-        Optional<WhatIf> whatIf)
+        Optional<WhatIf> whatIf,
+        boolean signed)
         implements Screen {
 
     public ConsultScreen {
@@ -45,7 +47,7 @@ public record ConsultScreen(
     public static ConsultScreen of(Desk desk, Interview interview) {
         boolean readingsStand = interview.room().ordinal() > Room.LIMITS.ordinal() && interview.dossier().choices().settled().isEmpty();
         return new ConsultScreen(desk, interview, readingsStand ? Room.LIMITS : interview.room(), EntryLine.EMPTY, List.of(), Role.BODY,
-                Overlay.NONE, DevicesState.FIRST, Scrolled.START, Optional.empty());
+                Overlay.NONE, DevicesState.FIRST, Scrolled.START, Optional.empty(), false);
     }
 
     @Override
@@ -232,7 +234,9 @@ public record ConsultScreen(
             return saying(List.of(failed.text()), Role.REFUSED);
         }
         if (outcome instanceof Effect.Done done && (done.of() instanceof Effect.Save || done.of() instanceof Effect.Nothing)) {
-            return saying(List.of(done.text()), Role.FITS);
+            boolean sign = done.of() instanceof Effect.Save save && save.sign();
+            return new ConsultScreen(desk, interview, shown, entry, List.of(done.text()), Role.FITS, overlay, devices, scroll, whatIf,
+                    signed || sign);
         }
         return this;
     }
@@ -243,31 +247,32 @@ public record ConsultScreen(
     }
 
     ConsultScreen with(Interview next, Room room) {
-        return new ConsultScreen(desk, next, room, entry, said, saidRole, overlay, devices, room == shown ? scroll : Scrolled.START, whatIf);
+        return new ConsultScreen(desk, next, room, entry, said, saidRole, overlay, devices, room == shown ? scroll : Scrolled.START, whatIf,
+                signed && next == interview);
     }
 
     ConsultScreen withEntry(EntryLine line) {
-        return new ConsultScreen(desk, interview, shown, line, said, saidRole, overlay, devices, scroll, whatIf);
+        return new ConsultScreen(desk, interview, shown, line, said, saidRole, overlay, devices, scroll, whatIf, signed);
     }
 
     ConsultScreen saying(List<String> lines, Role role) {
-        return new ConsultScreen(desk, interview, shown, entry, lines, role, overlay, devices, scroll, whatIf);
+        return new ConsultScreen(desk, interview, shown, entry, lines, role, overlay, devices, scroll, whatIf, signed);
     }
 
     ConsultScreen withOverlay(Overlay next) {
-        return new ConsultScreen(desk, interview, shown, entry, said, saidRole, next, devices, scroll, whatIf);
+        return new ConsultScreen(desk, interview, shown, entry, said, saidRole, next, devices, scroll, whatIf, signed);
     }
 
     ConsultScreen withDevices(DevicesState next) {
-        return new ConsultScreen(desk, interview, shown, entry, said, saidRole, overlay, next, scroll, whatIf);
+        return new ConsultScreen(desk, interview, shown, entry, said, saidRole, overlay, next, scroll, whatIf, signed);
     }
 
     ConsultScreen withScroll(Scrolled next) {
-        return new ConsultScreen(desk, interview, shown, entry, said, saidRole, overlay, devices, next, whatIf);
+        return new ConsultScreen(desk, interview, shown, entry, said, saidRole, overlay, devices, next, whatIf, signed);
     }
 
     ConsultScreen withWhatIf(Optional<WhatIf> next) {
-        return new ConsultScreen(desk, interview, shown, EntryLine.EMPTY, List.of(), Role.BODY, overlay, devices, Scrolled.START, next);
+        return new ConsultScreen(desk, interview, shown, EntryLine.EMPTY, List.of(), Role.BODY, overlay, devices, Scrolled.START, next, signed);
     }
 
     private ConsultScreen withScrollReset() {

@@ -52,7 +52,7 @@ final class ConversationView {
         for (Line line : below) {
             line(canvas, column, at++, width, line);
         }
-        typed(canvas, column, at++, width, entry);
+        entry.draw(canvas, column, at++, width);
         for (Line line : last) {
             line(canvas, column, at++, width, line);
         }
@@ -140,14 +140,5 @@ final class ConversationView {
         } else {
             canvas.textWithin(column, row, width, line.text(), line.role());
         }
-    }
-
-    /** The line being typed in that many cells; a longer one moves left so that its cursor stays in sight. */
-    static void typed(Canvas canvas, int column, int row, int width, EntryLine entry) {
-        int at = canvas.text(column, row, "> ", Role.QUESTION);
-        int room = width - 3;
-        int skip = Math.max(0, entry.cursor() - room);
-        canvas.text(at, row, entry.text().substring(skip, Math.min(entry.text().length(), skip + room)), Role.ANSWER);
-        canvas.cursor(at + entry.cursor() - skip, row);
     }
 }

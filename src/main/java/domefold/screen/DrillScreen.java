@@ -104,7 +104,7 @@ public record DrillScreen(PracticeDesk desk, PracticeScreen back, ReadingDrill d
             ReadingsTable.compact(canvas, 1, Chrome.TOP + seen.size() + 1, canvas.columns() - 2, body - seen.size() - 1,
                     Taken.all(drill.shown()), scroll);
         }
-        PracticeChrome.entry(canvas, 1, Chrome.TOP + height - 2, canvas.columns() - 2, entry);
+        entry.draw(canvas, 1, Chrome.TOP + height - 2, canvas.columns() - 2);
         canvas.textWithin(1, Chrome.TOP + height - 1, canvas.columns() - 2, said, Role.REFUSED);
     }
 

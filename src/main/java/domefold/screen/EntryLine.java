@@ -1,5 +1,8 @@
 package domefold.screen;
 
+import domefold.canvas.Canvas;
+import domefold.canvas.Role;
+
 /**
  * A line being typed.
  *
@@ -16,6 +19,15 @@ public record EntryLine(String text, int cursor) {
 
     public boolean isEmpty() {
         return text.isBlank();
+    }
+
+    /** Draws it in that many cells; a longer line moves left so that its cursor stays in sight. */
+    void draw(Canvas canvas, int column, int row, int width) {
+        int at = canvas.text(column, row, "> ", Role.QUESTION);
+        int room = width - 3;
+        int skip = Math.max(0, cursor - room);
+        canvas.text(at, row, text.substring(skip, Math.min(text.length(), skip + room)), Role.ANSWER);
+        canvas.cursor(at + cursor - skip, row);
     }
 
     /** The line after that key, the same line where the key is none of an editor's. */

@@ -73,7 +73,7 @@ final class ExerciseView {
     /** What to do now, the line being typed and what was said last. */
     private static void asked(Canvas canvas, int column, int row, int width, PracticeScreen screen, String enter) {
         canvas.textWithin(column, row, width, enter, Role.QUESTION);
-        PracticeChrome.entry(canvas, column, row + 1, width, screen.entry());
+        screen.entry().draw(canvas, column, row + 1, width);
         said(canvas, column, row + 2, width, 2, screen);
     }
 
@@ -139,7 +139,7 @@ final class ExerciseView {
                 .orElse("Everything is stated: `commit` hands the plan in."), Role.QUESTION);
         canvas.textWithin(column, at + 1, width, current.map(one -> one.expects() + (one.required() ? "" : ", or skip"))
                 .orElse("`go fold` changes a statement, `back` the last one"), Role.FAINT);
-        PracticeChrome.entry(canvas, column, at + 2, width, screen.entry());
+        screen.entry().draw(canvas, column, at + 2, width);
         for (int i = 0; i < saidRows; i++) {
             canvas.textWithin(column, at + 3 + i, width, said.get(i), screen.saidRole());
         }

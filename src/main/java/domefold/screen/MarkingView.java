@@ -70,7 +70,7 @@ final class MarkingView {
             canvas.fill(1, row + 1 + above, canvas.columns() - 2, canvas.glyphs().horizontal(), Role.FAINT);
             detail(canvas, 1, row + 2 + above, canvas.columns() - 2, height - above - 4, screen, chosen);
         }
-        PracticeChrome.entry(canvas, 1, row + height - 1, canvas.columns() - 2, screen.entry());
+        screen.entry().draw(canvas, 1, row + height - 1, canvas.columns() - 2);
         if (!screen.said().isEmpty()) {
             canvas.textWithin(1, row + height - 2, canvas.columns() - 2, screen.said().get(0), screen.saidRole());
         }

@@ -34,15 +34,6 @@ final class PracticeChrome {
         }
     }
 
-    /** The line being typed, and below it what was said last. */
-    static void entry(Canvas canvas, int column, int row, int width, EntryLine entry) {
-        int at = canvas.text(column, row, "> ", Role.QUESTION);
-        int room = width - 3;
-        int skip = Math.max(0, entry.cursor() - room);
-        canvas.text(at, row, entry.text().substring(skip, Math.min(entry.text().length(), skip + room)), Role.ANSWER);
-        canvas.cursor(at + entry.cursor() - skip, row);
-    }
-
     /** Lines broken to that width, in their roles. */
     static List<OverlayView.Line> wrapped(List<OverlayView.Line> lines, int width) {
         List<OverlayView.Line> out = new ArrayList<>();

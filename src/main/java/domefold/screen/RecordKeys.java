@@ -10,6 +10,9 @@ final class RecordKeys {
     private RecordKeys() {}
 
     static String prompt(ConsultScreen screen) {
+        if (screen.signed()) {
+            return "signed; Ctrl-C leaves";
+        }
         if (screen.interview().plan().map(plan -> !plan.blocked().isEmpty()).orElse(false)) {
             return "blocked: not to be signed; `draft` keeps it as it is";
         }

@@ -78,7 +78,7 @@ final class RoomViews {
     /** The entry line of a room that shows more than it asks, before the count of rows, with what was said last beside it. */
     static void entry(Canvas canvas, int row, ConsultScreen screen) {
         int edge = screen.whatIf().isPresent() ? canvas.columns() - COUNT : blankFrom(canvas, row);
-        ConversationView.typed(canvas, 1, row, edge - 2, screen.entry());
+        screen.entry().draw(canvas, 1, row, edge - 2);
         said(canvas, row, edge, screen);
     }
 
@@ -130,8 +130,10 @@ final class RoomViews {
                 hints.add(new Screen.Hint("F10", "pairs"));
             }
             case RECORD -> {
-                hints.add(new Screen.Hint("sign kb Enter", "signs"));
-                hints.add(new Screen.Hint("d Enter", "saves a draft"));
+                if (!screen.signed()) {
+                    hints.add(new Screen.Hint("sign kb Enter", "signs"));
+                    hints.add(new Screen.Hint("d Enter", "saves a draft"));
+                }
                 hints.add(new Screen.Hint("Up Down", "scroll"));
             }
             default -> {

@@ -47,7 +47,7 @@ public final class CatalogueFile {
     /** The list that ships. */
     public static Catalogue invented(Constants constants) {
         try {
-            return catalogue(shipped(), INVENTED, true, constants);
+            return catalogue(shippedBytes(), INVENTED, true, constants);
         } catch (IOException failure) {
             throw new UncheckedIOException(failure);
         }
@@ -66,7 +66,7 @@ public final class CatalogueFile {
      */
     public static Catalogue read(Path file, Constants constants) throws IOException {
         byte[] bytes = InputFile.bytes(file, "a device list", LARGEST_BYTES);
-        boolean invented = Arrays.equals(bytes, shipped());
+        boolean invented = Arrays.equals(bytes, shippedBytes());
         return catalogue(bytes, Shown.path(file), invented, constants);
     }
 
@@ -128,7 +128,7 @@ public final class CatalogueFile {
                 Digest.sha256(bytes), invented, check.devices());
     }
 
-    private static byte[] shipped() throws IOException {
+    private static byte[] shippedBytes() throws IOException {
         try (InputStream in = CatalogueFile.class.getResourceAsStream(INVENTED)) {
             if (in == null) {
                 throw new IllegalStateException("the program was built without " + INVENTED);

@@ -52,6 +52,17 @@ class PlanCommandTest {
         assertTrue(json.out().contains("\"" + code + "\""), json.out().substring(0, 4000));
     }
 
+    /** The plainest command lines are not taken apart; they mean what they would mean. */
+    @Test
+    void thePlainestCommandLineGivesWhatTheParserWouldGive() {
+        String file = "demo-data/ordinary.json";
+        assertEquals(Cli.run(home, "plan", "--as=json", file).out(), Cli.run(home, "plan", file, "--as", "json").out());
+        assertEquals(Cli.run(home, "plan", "--as=text", file).out(), Cli.run(home, "plan", file, "--as", "text").out());
+        assertEquals(Cli.run(home, "plan", "--as=text", file).out(), Cli.run(home, "plan", file).out());
+        assertEquals(Exit.WRONG_USAGE, Cli.run(home, "plan", file, "--as", "xml").exit());
+        assertEquals(Cli.run(home, "plan", "--as=json", "none.json").out(), Cli.run(home, "plan", "none.json", "--as", "json").out());
+    }
+
     @Test
     void aBlockedCaseStillShowsItsWorkingAndNoDeviceFits() {
         String text = Cli.run(home, "plan", "demo-data/blocked-nursing.json").out();

@@ -75,6 +75,7 @@ class SignedOnceTest {
                 String text = ((Effect.Failed) effects.carryOut(sign)).text();
                 assertTrue(text.contains("was signed as version 1 before this consult was begun. `domefold records amend "), text);
             }
+            assertEquals(Exit.REFUSED, effects.unsaved(), "a script learns of it");
             assertEquals(List.of(), Verification.of(home.resolve("records")).findings());
         }
     }

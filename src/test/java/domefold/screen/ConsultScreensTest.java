@@ -65,6 +65,17 @@ class ConsultScreensTest {
     }
 
     @Test
+    void afterSigningNothingAsksForASignature() {
+        Walk walk = settled().line("sign kb");
+        Screen signed = walk.screen().onOutcome(new Effect.Done(walk.effects().get(walk.effects().size() - 1), "Signed and saved."));
+        String picture = Frame.of(signed, 80, 24, Glyphs.UNICODE).picture();
+        assertTrue(picture.contains("signed; Ctrl-C leaves"), picture);
+        assertEquals(false, picture.contains("sign kb"), picture);
+        Screen changed = Walk.on(signed).line("undo").screen();
+        assertEquals(false, ((ConsultScreen) changed).signed(), "what is changed since is not signed");
+    }
+
+    @Test
     void anotherAnswerIsTakenOrDroppedWhole() {
         Walk walk = after(READINGS).key(Key.Kind.F3);
         var before = ((ConsultScreen) walk.screen()).interview().dossier();
