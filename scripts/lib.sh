@@ -5,14 +5,25 @@ jar=$root/target/domefold.jar
 archive=$root/target/domefold.jsa
 stamp=$root/target/built
 
-# What every start gives to Java, in java_flags. An archive that was cut short would end the JVM at the first page it lacks, so
-# one that has not the size it was made with is left alone; without one everything works, only later.
+# set_java_flags [WORD]: what a start gives to Java, in java_flags; WORD is the program's first. Which archive of classes is
+# used depends on it: the larger an archive is, the longer the JVM takes to put it into place. One that was cut short would end
+# the JVM at the first page it lacks, so one that has not the size it was made with is left alone; without any everything works,
+# only later.
 set_java_flags() {
+    local classes huge=
     java_flags=(-XX:TieredStopAtLevel=1 -XX:+UseSerialGC -XX:-UsePerfData "-XX:ErrorFile=$root/target/hs_err_%p.log"
         "-Dlibrary.jline.path=$root/target/native" -Xlog:disable -Xlog:all=error:stderr)
-    if whole_archive "$archive"; then
-        java_flags+=("-XX:SharedArchiveFile=$archive" -Xshare:auto)
-    fi
+    # Large pages spare thousands of small ones their first touch; where the system has none, asking for them is answered with a warning.
+    { read -r huge </sys/kernel/mm/transparent_hugepage/enabled; } 2>/dev/null || true
+    case "$huge" in *'[always]'* | *'[madvise]'*) java_flags+=(-XX:+UseTransparentHugePages) ;; esac
+    # A plan is over before much of what is compiled pays: it gets less of each method compiled, and smaller pieces of memory.
+    [ "${1-}" != plan ] || java_flags+=(-XX:C1MaxInlineSize=15 -XX:Tier3MinInvocationThreshold=5 -XX:TLABSize=128k -XX:-ResizeTLAB)
+    for classes in "${archive%.jsa}-${1-}.jsa" "$archive"; do
+        if whole_archive "$classes"; then
+            java_flags+=("-XX:SharedArchiveFile=$classes" -Xshare:auto)
+            break
+        fi
+    done
 }
 
 # True when the file has the size that stands beside it.
@@ -75,7 +86,7 @@ ask_for_tools() {
 # True when the jar is missing or anything it is made of is newer than the last build.
 is_stale() {
     [ -e "$jar" ] && [ -e "$stamp" ] && [ -x "$(cat "$stamp")/java" ] || return 0
-    [ -n "$(find "$root/pom.xml" "$root/src/main" "$root/shared" -newer "$stamp" -print -quit)" ]
+    [ -n "$(find "$root/pom.xml" "$root/src/main" "$root/src/build" "$root/shared" -newer "$stamp" -print -quit)" ]
 }
 
 # build MAVEN-ARGUMENTS...: runs Maven and marks the build; what changes meanwhile counts as newer.
@@ -89,26 +100,36 @@ build() {
     archive_classes "$bin/java" "$jar" "$root/demo-data/ordinary.json" "$archive" "$root/target/native"
 }
 
-# archive_classes JAVA JAR CASE ARCHIVE NATIVE: the classes of ordinary starts, ready to be mapped into memory. A whole archive and not
-# one on top of the JDK's, because only that takes classes as old as those of two of our libraries. The start screen is part of
-# the rehearsal where there is a program that can lend a terminal. Without the archive everything works, only later.
+# archive_classes JAVA JAR CASE ARCHIVE NATIVE: the classes of ordinary starts, ready to be mapped into memory, and beside them in
+# ARCHIVE-plan.jsa those of a plan alone. Whole archives and not ones on top of the JDK's, because only those take classes as old as
+# those of two of our libraries. The start screen is part of the rehearsal where there is a program that can lend a terminal.
+# Without the archives everything works, only later.
 archive_classes() {
-    local list=$4.list home=$4.home new=$4.new rehearsal
-    rm -rf "$4" "$4.size" "$new" "$list" "$home" "$5"
+    local list=$4.list home=$4.home rehearsal
+    rm -rf "$list" "$home" "$5"
     rehearsal=(env "DOMEFOLD_HOME=$home" TERM=xterm-256color LC_ALL=C.UTF-8 "$1" -Xshare:off -XX:TieredStopAtLevel=1
-        "-XX:DumpLoadedClassList=$list" "-Dlibrary.jline.path=$5" -Xlog:disable
-        -cp "$2" domefold.app.ClassArchive "$3" "$5")
+        "-XX:DumpLoadedClassList=$list" "-Dlibrary.jline.path=$5" -Xlog:disable -cp "$2" domefold.app.ClassArchive "$3")
+    "${rehearsal[@]}" >/dev/null 2>&1 </dev/null || true
+    dump_classes "$1" "$2" "$list" "${4%.jsa}-plan.jsa"
+    rehearsal+=("$5")
     if script -qec true /dev/null >/dev/null 2>&1 </dev/null; then
         SHELL=/bin/sh script -qec "$(printf '%q ' "${rehearsal[@]}")" /dev/null >/dev/null 2>&1 </dev/null || true
     else
         "${rehearsal[@]}" >/dev/null 2>&1 </dev/null || true
     fi
-    if "$1" -XX:TieredStopAtLevel=1 -XX:+UseSerialGC -Xshare:dump "-XX:SharedClassListFile=$list" "-XX:SharedArchiveFile=$new" \
+    dump_classes "$1" "$2" "$list" "$4"
+    rm -rf "$home"
+}
+
+# dump_classes JAVA JAR LIST ARCHIVE: makes the archive from the list and notes its size beside it.
+dump_classes() {
+    rm -f "$4" "$4.size" "$4.new"
+    if "$1" -XX:TieredStopAtLevel=1 -XX:+UseSerialGC -Xshare:dump "-XX:SharedClassListFile=$3" "-XX:SharedArchiveFile=$4.new" \
         -Xlog:disable -cp "$2" >/dev/null 2>&1 </dev/null; then
-        printf '%d\n' "$(wc -c <"$new")" >"$4.size"
-        mv "$new" "$4"
+        printf '%d\n' "$(wc -c <"$4.new")" >"$4.size"
+        mv "$4.new" "$4"
     fi
-    rm -rf "$list" "$home" "$new"
+    rm -f "$3" "$4.new"
 }
 
 # Builds only when needed, quietly unless it fails; two at once wait for each other.

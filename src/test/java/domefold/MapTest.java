@@ -16,7 +16,7 @@ class MapTest {
     private static final String[] CORE = {"domefold.evidence..", "domefold.outcome..", "domefold.patient..",
         "domefold.device..", "domefold.shell..", "domefold.engine..", "domefold.followup..", "domefold.choose..", "domefold.advise..",
         "domefold.plan..", "domefold.record..", "domefold.records..", "domefold.label..", "domefold.sheet..",
-        "domefold.interview..", "domefold.practice.."};
+        "domefold.interview..", "domefold.practice..", "domefold.basics.."};
 
     @ArchTest
     static final ArchRule coreKnowsOnlyValuesAndMathematics = classes().that().resideInAnyPackage(CORE).should()
@@ -24,10 +24,15 @@ class MapTest {
                     "domefold.patient..", "domefold.device..", "domefold.shell..", "domefold.engine..",
                     "domefold.followup..", "domefold.choose..", "domefold.advise..", "domefold.plan..", "domefold.record..", "domefold.records..",
                     "domefold.label..", "domefold.sheet..", "domefold.interview..",
-                    "domefold.practice..", "java.lang", "java.lang.invoke", "java.lang.runtime", "java.util",
+                    "domefold.practice..", "domefold.basics..", "java.lang", "java.lang.invoke", "java.lang.runtime", "java.util",
                     "java.util.function", "java.util.stream", "java.util.concurrent", "java.util.regex", "java.time", "java.time.format",
                     "java.text", "java.math", "org.apache.commons.math3..")
             .because("a result must be the same on every machine and every day");
+
+    @ArchTest
+    static final ArchRule theBasicsKnowNobody = classes().that().resideInAPackage("domefold.basics..").should()
+            .onlyDependOnClassesThat().resideInAnyPackage("domefold.basics..", "java.lang", "java.util", "java.util.function")
+            .because("every room may use them");
 
     @ArchTest
     static final ArchRule facesTouchNothing = noClasses().that().resideInAnyPackage("domefold.canvas..",

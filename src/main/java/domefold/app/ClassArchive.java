@@ -15,7 +15,8 @@ import org.jline.nativ.OSInfo;
 
 /**
  * Does in one process what a day's starts do, so that the JVM can list the classes they use: the plan of a case, a consult
- * line by line, a search among records, and on a terminal the start screen. Every other class of this program is loaded too.
+ * line by line, a search among records, and on a terminal the start screen. Every other class of this program is loaded too, so
+ * that there is an archive of all; the one of a plan alone is made of its part.
  * Run once when the program is built; see {@code scripts/lib.sh}.
  */
 final class ClassArchive {
@@ -24,17 +25,21 @@ final class ClassArchive {
 
     private ClassArchive() {}
 
-    /** @param args a case file, and the folder for what the system's own calls are made through */
+    /** @param args a case file for a plan and nothing else, or that and the folder for what the system's own calls are made through */
     public static void main(String[] args) throws IOException {
         endAfter(LONGEST_MS);
-        terminalCalls(Path.of(args[1]));
         Console here = Console.ofProcess();
         Console nowhere = new Console(OutputStream.nullOutputStream(), OutputStream.nullOutputStream(), here.environment(),
                 here.folder(), here.clock(), false, StandardCharsets.UTF_8,
                 new ByteArrayInputStream("summary\nleave\n".getBytes(StandardCharsets.UTF_8)));
+        load(Main.class.getName());
         HeadStart.begin("plan");
         CommandShell.run(new String[] {"plan", args[0], "--as", "json"}, nowhere);
         CommandShell.run(new String[] {"plan", args[0]}, nowhere);
+        if (args.length == 1) {
+            return;
+        }
+        terminalCalls(Path.of(args[1]));
         CommandShell.run(new String[] {"consult", args[0], "--line"}, nowhere);
         CommandShell.run(new String[] {"records", "find"}, nowhere);
         for (String name : classes(jars(List.of()).get(0))) {

@@ -3,6 +3,7 @@ package domefold.app;
 import domefold.patient.Case;
 import domefold.plan.Plan;
 import domefold.report.PlanText;
+import domefold.store.CaseFile;
 import domefold.store.PlanJson;
 import domefold.store.ProgramVersion;
 import domefold.store.Stored;
@@ -60,8 +61,9 @@ final class PlanCommand implements Runner {
     }
 
     private static int run(Domefold root, String file, String list, boolean save, boolean json) throws Exception {
+        CaseFile.Opened opened = CaseFile.open(root.console().path(file));
         Workbench bench = root.bench(list);
-        Case read = bench.readCase(root.console().path(file));
+        Case read = bench.held(opened);
         Plan plan = bench.advisor().apply(read);
         if (save) {
             ConsultSaving saving = new ConsultSaving(bench);

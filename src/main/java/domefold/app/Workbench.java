@@ -37,7 +37,12 @@ public record Workbench(Console console, Evidence evidence, Supplier<Catalogue> 
      * @throws domefold.outcome.Refusal if it is not a whole and plausible case
      */
     public Case readCase(Path file) throws IOException {
-        return CaseFile.read(file, CaseRules.of(evidence, any -> CaseGate.check(any, evidence)));
+        return held(CaseFile.open(file));
+    }
+
+    /** A case file that was opened before, held against the gates. */
+    Case held(CaseFile.Opened opened) {
+        return opened.heldAgainst(CaseRules.of(evidence, any -> CaseGate.check(any, evidence)));
     }
 
     /** The planner over this list and this evidence. */

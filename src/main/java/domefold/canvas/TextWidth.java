@@ -3,19 +3,20 @@ package domefold.canvas;
 import java.text.Normalizer;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.regex.Pattern;
+import java.util.Set;
 
 /** The only place that knows how wide text is, and how to cut and wrap it. */
 public final class TextWidth {
-    private static final Pattern UNIT = Pattern.compile("(cm|mL|kg|%|cm2|mL/cm)[,;:.)]*");
-    private static final Pattern SIGN = Pattern.compile("±|\\+-|[x×]");
-    private static final Pattern SIGNED = Pattern.compile(".*\\d (±|\\+-|[x×])");
+    private static final Set<String> UNITS = Set.of("cm", "mL", "kg", "%", "cm2", "mL/cm");
+    private static final Set<String> SIGNS = Set.of("±", "+-", "x", "×");
+    private static final String BEHIND_A_UNIT = ",;:.)";
 
     private TextWidth() {}
 
     /**
      * The text in normalisation form C, a letter and its accents in one character. What has nothing to compose is given back as
-     * it is: below U+0300 nothing is a mark, and punctuation, lines, blocks and braille have no other form (Unicode 15, UAX 15).
+     * it is: below U+0300 nothing is a mark, and punctuation, arrows, mathematical signs, lines, blocks and braille have no other
+     * form (Unicode 15, UAX 15).
      */
     static String composed(String text) {
         for (int i = 0; i < text.length(); i++) {
@@ -27,7 +28,7 @@ public final class TextWidth {
     }
 
     private static boolean isComposed(char c) {
-        return c < 0x300 || c >= 0x2010 && c <= 0x2027 || c >= 0x2500 && c <= 0x259f || c >= 0x2800 && c <= 0x28ff;
+        return c < 0x300 || c >= 0x2010 && c <= 0x2027 || c >= 0x2190 && c <= 0x22ff || c >= 0x2500 && c <= 0x259f || c >= 0x2800 && c <= 0x28ff;
     }
 
     /** Cells the text takes. */
@@ -111,7 +112,7 @@ public final class TextWidth {
     /** The words, a number with its unit and with its error as one word where a line can hold them. */
     private static List<String> held(String paragraph, int limit) {
         List<String> words = new ArrayList<>();
-        for (String word : paragraph.split(" +")) {
+        for (String word : words(paragraph)) {
             int last = words.size() - 1;
             if (last >= 0 && belongs(words.get(last), word) && of(words.get(last) + " " + word) <= limit) {
                 words.set(last, words.get(last) + " " + word);
@@ -122,12 +123,41 @@ public final class TextWidth {
         return words;
     }
 
+    /** What stands between blanks; a first word that is empty where blanks stand before it. */
+    private static List<String> words(String paragraph) {
+        List<String> words = new ArrayList<>();
+        int from = 0;
+        for (int i = 0; i <= paragraph.length(); i++) {
+            if (i == paragraph.length() || paragraph.charAt(i) == ' ') {
+                if (i > from || i == 0) {
+                    words.add(paragraph.substring(from, i));
+                }
+                from = i + 1;
+            }
+        }
+        return words;
+    }
+
     private static boolean belongs(String before, String word) {
         if (before.isEmpty() || word.isEmpty()) {
             return false;
         }
         boolean number = Character.isDigit(before.charAt(before.length() - 1));
-        return number && UNIT.matcher(word).matches() || number && SIGN.matcher(word).matches()
-                || Character.isDigit(word.charAt(0)) && SIGNED.matcher(before).matches();
+        return number && (isUnit(word) || SIGNS.contains(word)) || Character.isDigit(word.charAt(0)) && isSigned(before);
+    }
+
+    private static boolean isUnit(String word) {
+        int end = word.length();
+        while (end > 0 && BEHIND_A_UNIT.indexOf(word.charAt(end - 1)) >= 0) {
+            end--;
+        }
+        return UNITS.contains(word.substring(0, end));
+    }
+
+    /** A number and a sign behind it. */
+    private static boolean isSigned(String words) {
+        int blank = words.lastIndexOf(' ');
+        return blank > 0 && words.charAt(blank - 1) >= '0' && words.charAt(blank - 1) <= '9'
+                && SIGNS.contains(words.substring(blank + 1));
     }
 }

@@ -1,5 +1,6 @@
 package domefold.choose;
 
+import domefold.basics.Lists;
 import domefold.engine.AsymmetryClass;
 import domefold.engine.BreastVolumeFormula;
 import domefold.engine.Exact;
@@ -153,7 +154,7 @@ public record NaturalDifference(Basis basis, OptionalDouble leftMl, OptionalDoub
     }
 
     private static boolean cone(Breast breast) {
-        return CONE.stream().allMatch(measure -> breast.readings().has(measure));
+        return Lists.all(CONE, measure -> breast.readings().has(measure));
     }
 
     private static double formulaMl(Readings readings, Constants constants) {
@@ -167,7 +168,7 @@ public record NaturalDifference(Basis basis, OptionalDouble leftMl, OptionalDoub
     }
 
     private static double[] cm(Readings readings) {
-        return CONE.stream().mapToDouble(measure -> readings.value(measure).orElseThrow()).toArray();
+        return Lists.doubles(CONE, measure -> readings.value(measure).orElseThrow());
     }
 
     private static Set<ReadBy> readBy(Case of, List<Measure> measures) {

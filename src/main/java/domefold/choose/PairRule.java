@@ -1,5 +1,6 @@
 package domefold.choose;
 
+import domefold.basics.Lists;
 import domefold.engine.Exact;
 import domefold.evidence.Constants;
 import domefold.plan.Verdict;
@@ -64,8 +65,7 @@ final class PairRule {
         List<Scored> closest = closest(halves, kept, Verdict.FITS);
         boolean seen = !closest.isEmpty() && closest.get(0).key()[SEEN] > 0;
         if (chased && seen && closest.get(closest.size() - 1).verdict() == Verdict.FITS) {
-            closest(halves, 1, Verdict.TIGHT).stream()
-                    .filter(tight -> tight.key()[SEEN] < closest.get(0).key()[SEEN]).forEach(closest::add);
+            closest.addAll(Lists.where(closest(halves, 1, Verdict.TIGHT), tight -> tight.key()[SEEN] < closest.get(0).key()[SEEN]));
         }
         return closest;
     }

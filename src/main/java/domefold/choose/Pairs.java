@@ -1,5 +1,6 @@
 package domefold.choose;
 
+import domefold.basics.Lists;
 import domefold.device.Device;
 import domefold.device.Fill;
 import domefold.device.Surface;
@@ -80,7 +81,7 @@ public final class Pairs {
         }
         found.sort(rule.order());
         PairWords words = new PairWords(difference, constants);
-        return found.stream().map(words::of).toList();
+        return Lists.map(found, words::of);
     }
 
     /** Devices that may lie on at least one side, by kind. */

@@ -1,5 +1,6 @@
 package domefold.device;
 
+import domefold.basics.Lists;
 import java.util.List;
 import java.util.Optional;
 
@@ -20,6 +21,6 @@ public record Catalogue(
     }
 
     public Optional<Device> find(String id) {
-        return devices.stream().filter(device -> device.id().equals(id)).findFirst();
+        return Lists.first(devices, device -> device.id().equals(id));
     }
 }

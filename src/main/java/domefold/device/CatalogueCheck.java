@@ -1,8 +1,9 @@
 package domefold.device;
 
+import domefold.basics.Lists;
+import domefold.basics.Order;
 import domefold.evidence.Constants;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -19,13 +20,13 @@ public record CatalogueCheck(List<CatalogueFinding> findings, List<Device> devic
 
     /** True where the list must not be used as it is. */
     public boolean hasFaults() {
-        return findings.stream().anyMatch(CatalogueFinding::isFault);
+        return Lists.any(findings, CatalogueFinding::isFault);
     }
 
     /** The findings of one list. */
     public static CatalogueCheck of(CatalogueSheet sheet, Constants constants) {
         List<CatalogueFinding> findings = new ArrayList<>(columns(sheet));
-        if (findings.stream().anyMatch(CatalogueFinding::isFault)) {
+        if (Lists.any(findings, CatalogueFinding::isFault)) {
             return new CatalogueCheck(findings, List.of());
         }
         if (sheet.rows().isEmpty()) {
@@ -39,8 +40,8 @@ public record CatalogueCheck(List<CatalogueFinding> findings, List<Device> devic
             row.device().ifPresent(device -> placed.add(new LadderCheck.Placed(line.number(), device)));
         }
         findings.addAll(LadderCheck.of(placed));
-        findings.sort(Comparator.comparingInt(CatalogueFinding::line));
-        return new CatalogueCheck(findings, placed.stream().map(LadderCheck.Placed::device).toList());
+        findings.sort(Order.byRank(CatalogueFinding::line));
+        return new CatalogueCheck(findings, Lists.map(placed, LadderCheck.Placed::device));
     }
 
     private static List<CatalogueFinding> columns(CatalogueSheet sheet) {

@@ -1,7 +1,7 @@
 package domefold.device;
 
+import domefold.basics.Order;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -54,7 +54,7 @@ final class LadderCheck {
     private static List<CatalogueFinding> rising(List<Placed> ladder) {
         List<CatalogueFinding> findings = new ArrayList<>();
         List<Placed> byVolume = new ArrayList<>(ladder);
-        byVolume.sort(Comparator.comparingDouble(row -> row.device().nominalMl()));
+        byVolume.sort(Order.byNumber(row -> row.device().nominalMl()));
         for (int i = 1; i < byVolume.size(); i++) {
             Device smaller = byVolume.get(i - 1).device();
             Device larger = byVolume.get(i).device();
@@ -78,7 +78,7 @@ final class LadderCheck {
     private static List<CatalogueFinding> classesInOrder(List<Placed> equals) {
         List<CatalogueFinding> findings = new ArrayList<>();
         List<Placed> byClass = new ArrayList<>(equals);
-        byClass.sort(Comparator.comparing(row -> row.device().profile()));
+        byClass.sort(Order.by(row -> row.device().profile()));
         for (int i = 1; i < byClass.size(); i++) {
             Device flatter = byClass.get(i - 1).device();
             Device taller = byClass.get(i).device();

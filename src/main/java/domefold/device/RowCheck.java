@@ -1,5 +1,7 @@
 package domefold.device;
 
+import domefold.basics.Digits;
+import domefold.basics.Lists;
 import domefold.evidence.Constants;
 import domefold.outcome.Band;
 import java.util.ArrayList;
@@ -8,11 +10,10 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
-import java.util.regex.Pattern;
 
 /** One line of a device list: its words, its numbers, its units and its geometry. */
 final class RowCheck {
-    private static final Pattern NUMBER = Pattern.compile("[0-9]{1,9}([.][0-9]{1,9})?");
+    private static final int MOST_DIGITS = 9;
 
     private final CatalogueSheet sheet;
     private final CatalogueSheet.Line line;
@@ -31,7 +32,7 @@ final class RowCheck {
     static Row of(CatalogueSheet sheet, CatalogueSheet.Line line, Constants constants) {
         RowCheck check = new RowCheck(sheet, line, constants);
         Optional<Device> device = check.device();
-        boolean faulty = check.findings.stream().anyMatch(CatalogueFinding::isFault);
+        boolean faulty = Lists.any(check.findings, CatalogueFinding::isFault);
         return new Row(faulty ? Optional.empty() : device, List.copyOf(check.findings));
     }
 
@@ -142,37 +143,40 @@ final class RowCheck {
 
     private void geometry(double volumeMl, double widthCm, double heightCm, double projectionCm) {
         DomeBounds bounds = DomeBounds.of(widthCm, heightCm, projectionCm);
-        String shape = DeviceText.number(widthCm) + " x " + DeviceText.number(heightCm) + " cm with projection "
-                + DeviceText.number(projectionCm) + " cm";
         if (volumeMl > bounds.cylinderMl()) {
-            fault("geometry-above-cylinder", DeviceText.ml(volumeMl) + " cannot be held by " + shape + ": a cylinder of"
+            fault("geometry-above-cylinder", DeviceText.ml(volumeMl) + " cannot be held by " + shape(widthCm, heightCm, projectionCm) + ": a cylinder of"
                     + " that size holds " + DeviceText.ml(bounds.cylinderMl()) + "; check volume, width and projection");
         } else if (volumeMl < bounds.coneMl()) {
-            fault("geometry-below-cone", DeviceText.ml(volumeMl) + " is too little for " + shape + ": a cone of that size"
+            fault("geometry-below-cone", DeviceText.ml(volumeMl) + " is too little for " + shape(widthCm, heightCm, projectionCm) + ": a cone of that size"
                     + " holds " + DeviceText.ml(bounds.coneMl()) + "; check volume, width and projection");
         } else {
             double ratio = volumeMl / (widthCm * heightCm * projectionCm);
             if (ratio < constants.value("LIST-RATIO-LOW") || ratio > constants.value("LIST-RATIO-HIGH")) {
                 query("form-factor", "volume over width, height and projection is " + DeviceText.ratio(ratio)
                         + ", outside " + DeviceText.ratio(constants.value("LIST-RATIO-LOW")) + " to "
-                        + DeviceText.ratio(constants.value("LIST-RATIO-HIGH")) + "; " + shape + " usually holds about "
+                        + DeviceText.ratio(constants.value("LIST-RATIO-HIGH")) + "; " + shape(widthCm, heightCm, projectionCm) + " usually holds about "
                         + DeviceText.ml(bounds.ellipsoidMl()));
             } else if (bounds.capMl().isPresent() && volumeMl < bounds.capMl().getAsDouble()) {
-                query("below-cap", DeviceText.ml(volumeMl) + " is less than the spherical cap of " + shape + ", "
+                query("below-cap", DeviceText.ml(volumeMl) + " is less than the spherical cap of " + shape(widthCm, heightCm, projectionCm) + ", "
                         + DeviceText.ml(bounds.capMl().getAsDouble()) + "; check volume, width and projection");
             }
         }
     }
 
+    private static String shape(double widthCm, double heightCm, double projectionCm) {
+        return DeviceText.number(widthCm) + " x " + DeviceText.number(heightCm) + " cm with projection "
+                + DeviceText.number(projectionCm) + " cm";
+    }
+
     private OptionalDouble number(String column) {
         String cell = cell(column);
-        if (NUMBER.matcher(cell).matches() && Double.parseDouble(cell) > 0) {
+        if (Digits.isDecimal(cell, MOST_DIGITS) && Double.parseDouble(cell) > 0) {
             return OptionalDouble.of(Double.parseDouble(cell));
         }
         String comma = cell.replace(',', '.');
         fault("bad-number", cell.isEmpty() ? "has no " + column + "; write a number"
                 : column + " is '" + cell + "', which is no number above 0; write "
-                        + (comma.matches("[0-9]+[.][0-9]+") ? comma : "digits with a point, without a unit"));
+                        + (Digits.isDecimal(comma) ? comma : "digits with a point, without a unit"));
         return OptionalDouble.empty();
     }
 

@@ -1,7 +1,6 @@
 package domefold.engine;
 
-import org.apache.commons.math3.analysis.integration.gauss.GaussIntegrator;
-import org.apache.commons.math3.analysis.integration.gauss.GaussIntegratorFactory;
+import domefold.basics.GaussLegendre;
 
 /**
  * Length of a device's dome from apex to lower edge.
@@ -21,8 +20,7 @@ public final class DomeArc {
     private static final int POINTS = 24;
     /** Power of the substitution that spreads points towards the rim, where the curve is least smooth. */
     private static final int RIM_POWER = 4;
-    /** Points and weights on 0 to 1; making them takes longer than a whole plan. */
-    private static final GaussIntegrator UNIT = new GaussIntegratorFactory().legendre(POINTS, 0, 1);
+    private static final GaussLegendre RULE = new GaussLegendre(POINTS);
 
     private DomeArc() {}
 
@@ -44,19 +42,19 @@ public final class DomeArc {
     /** Quarter meridian of (r/a)^2 + (z/P)^n = 1, cm. */
     public static double superellipseCm(double halfCm, double projectionCm, double exponent) {
         double cut = Math.sqrt(0.5);
-        double upper = UNIT.integrate(u -> {
+        double upper = RULE.integrate(u -> {
             double x = cut * u;
             double slope = -2 * projectionCm / exponent / halfCm * x * Math.pow(1 - x * x, 1 / exponent - 1);
             return cut * halfCm * Math.sqrt(1 + slope * slope);
-        });
+        }, 0, 1);
         double height = Math.pow(0.5, 1 / exponent);
-        double lower = UNIT.integrate(u -> {
+        double lower = RULE.integrate(u -> {
             double z = height * Math.pow(u, RIM_POWER);
             double step = height * RIM_POWER * Math.pow(u, RIM_POWER - 1);
             double zToN = Math.pow(z, exponent);
             double slope = 0.5 * exponent * halfCm / projectionCm * zToN / z / Math.sqrt(1 - zToN);
             return projectionCm * step * Math.sqrt(1 + slope * slope);
-        });
+        }, 0, 1);
         return upper + lower;
     }
 }

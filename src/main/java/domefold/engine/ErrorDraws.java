@@ -1,22 +1,20 @@
 package domefold.engine;
 
-import org.apache.commons.math3.random.SobolSequenceGenerator;
-import org.apache.commons.math3.special.Erf;
 
 /**
- * Standard normal errors that are the same every time: a Sobol set, shifted digit by digit, through the inverse normal.
+ * Standard normal errors that are the same every time: a {@linkplain SobolSet Sobol set}, shifted digit by digit, through the
+ * quantile of the {@linkplain Normal normal distribution}.
  *
  * <pre>
  *   u = (x XOR s + 1/2) / 2^52       x  Sobol point as a 52 bit integer     s  shift of its dimension, from the seed
- *   z = sqrt(2) erfinv(2 u - 1)
+ *   z = the u quantile of the standard normal distribution
  * </pre>
  *
  * The shift keeps the set evenly spread and off the corner. Both sides use the same draws, so that exchanging the sides
  * exchanges the plan.
  */
 public final class ErrorDraws {
-    private static final int BITS = 52;
-    private static final double SCALE = 1L << BITS;
+    private static final double SCALE = 1L << SobolSet.BITS;
 
     private final double[][] byDimension;
 
@@ -24,21 +22,21 @@ public final class ErrorDraws {
         this.byDimension = byDimension;
     }
 
-    /** That many draws in that many dimensions. */
+    /** That many draws in that many dimensions, at most {@link SobolSet#MOST_DIMENSIONS}. */
     public static ErrorDraws of(int dimensions, int draws, long seed) {
-        SobolSequenceGenerator sobol = new SobolSequenceGenerator(dimensions);
+        SobolSet sobol = new SobolSet(dimensions);
         long[] shift = new long[dimensions];
         long state = seed;
         for (int d = 0; d < dimensions; d++) {
             state += 0x9E3779B97F4A7C15L;
-            shift[d] = mix(state) >>> (Long.SIZE - BITS);
+            shift[d] = mix(state) >>> (Long.SIZE - SobolSet.BITS);
         }
         double[][] normal = new double[dimensions][draws];
         for (int i = 0; i < draws; i++) {
-            double[] point = sobol.nextVector();
+            long[] point = sobol.next();
             for (int d = 0; d < dimensions; d++) {
-                double u = (((long) (point[d] * SCALE) ^ shift[d]) + 0.5) / SCALE;
-                normal[d][i] = Math.sqrt(2) * Erf.erfInv(2 * u - 1);
+                double u = ((point[d] ^ shift[d]) + 0.5) / SCALE;
+                normal[d][i] = Normal.quantile(u);
             }
         }
         return new ErrorDraws(normal);

@@ -1,5 +1,6 @@
 package domefold.engine;
 
+import domefold.basics.Lists;
 import domefold.evidence.Evidence;
 import domefold.evidence.Status;
 import domefold.evidence.Table;
@@ -136,7 +137,7 @@ public final class IncisionRows {
     }
 
     private List<Table.Row> cadaver() {
-        return rows.stream().filter(row -> row.text("fill").equals("gel round smooth")).toList();
+        return Lists.where(rows, row -> row.text("fill").equals("gel round smooth"));
     }
 
     /** Volume of the practice row that starts at a stated size. */

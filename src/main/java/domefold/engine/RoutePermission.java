@@ -4,6 +4,8 @@ import domefold.device.Fill;
 import domefold.evidence.Evidence;
 import domefold.evidence.Status;
 import domefold.evidence.Table;
+import java.util.HashMap;
+import java.util.Map;
 
 /**
  * What the incision table says about a route and a device.
@@ -24,16 +26,27 @@ public record RoutePermission(boolean permitted, String words, String note, Stri
      */
     public static RoutePermission of(String route, Fill fill, boolean shaped, Evidence evidence) {
         String wanted = fill == Fill.SALINE ? "saline" : shaped ? "gel shaped" : "gel round";
-        for (Table.Row row : evidence.table("incision").rows()) {
-            if (row.text("row_type").equals("permission") && row.text("route").equals(route)
-                    && row.text("fill").equals(wanted)) {
-                String allowed = row.text("allowed");
-                boolean permitted = !(allowed.equals("no") || allowed.startsWith("no,"));
-                return new RoutePermission(permitted, allowed, row.text("note"), row.text("source"),
-                        Status.of(row.text("status")));
-            }
+        RoutePermission found = evidence.once(All.class, All::of).byRouteAndFill().get(route + "|" + wanted);
+        if (found == null) {
+            throw new IllegalArgumentException("no permission row for " + wanted + " by the " + route + " route");
         }
-        throw new IllegalArgumentException("no permission row for " + wanted + " by the " + route + " route");
+        return found;
+    }
+
+    /** Every permission row, by {@code route|fill}. */
+    private record All(Map<String, RoutePermission> byRouteAndFill) {
+        static All of(Evidence evidence) {
+            Map<String, RoutePermission> rows = new HashMap<>();
+            for (Table.Row row : evidence.table("incision").rows()) {
+                if (row.text("row_type").equals("permission")) {
+                    String allowed = row.text("allowed");
+                    boolean permitted = !(allowed.equals("no") || allowed.startsWith("no,"));
+                    rows.putIfAbsent(row.text("route") + "|" + row.text("fill"), new RoutePermission(permitted, allowed,
+                            row.text("note"), row.text("source"), Status.of(row.text("status"))));
+                }
+            }
+            return new All(rows);
+        }
     }
 
     /** True where the answer is neither a plain yes nor a no: it deserves a note. */

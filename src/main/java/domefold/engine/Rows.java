@@ -1,9 +1,10 @@
 package domefold.engine;
 
+import domefold.basics.Lists;
+import domefold.basics.Order;
 import domefold.evidence.Constant;
 import domefold.evidence.Constants;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -34,10 +35,10 @@ public final class Rows {
         if (pairs.size() < 2) {
             throw new IllegalArgumentException("fewer than two rows " + stem);
         }
-        pairs.sort(Comparator.comparingDouble(Pair::argument));
-        return new Rows(pairs.stream().mapToDouble(Pair::argument).toArray(),
-                pairs.stream().mapToDouble(pair -> pair.rule().value()).toArray(),
-                pairs.stream().map(Pair::rule).toList());
+        pairs.sort(Order.byNumber(Pair::argument));
+        return new Rows(Lists.doubles(pairs, Pair::argument),
+                Lists.doubles(pairs, pair -> pair.rule().value()),
+                Lists.map(pairs, Pair::rule));
     }
 
     /** Digits, and perhaps a point and more digits, from there to the end. */

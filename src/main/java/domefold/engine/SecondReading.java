@@ -1,5 +1,6 @@
 package domefold.engine;
 
+import domefold.basics.Lists;
 import domefold.evidence.Constants;
 import domefold.outcome.Figures;
 import domefold.outcome.Note;
@@ -8,9 +9,6 @@ import domefold.patient.Reading;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
-import java.util.stream.Collectors;
-import org.apache.commons.math3.special.Erf;
 
 /**
  * When to read again: the chance that the true value lies across a threshold that changes the plan.
@@ -50,7 +48,7 @@ public final class SecondReading {
                 above = Math.min(above, threshold);
             }
         }
-        return normal((below - reading.value()) / sd) + normal((reading.value() - above) / sd);
+        return Normal.below((below - reading.value()) / sd) + Normal.below((reading.value() - above) / sd);
     }
 
     /** The request, with code {@code second-reading}, where the chance is high enough. */
@@ -59,17 +57,9 @@ public final class SecondReading {
         if (!Exact.above(100 * chance, constants.value("REREAD-CHANCE"))) {
             return Optional.empty();
         }
-        String thresholds = THRESHOLDS.get(measure).stream()
-                .map((Function<String, Double>) constants::value).map(Gate::figure).collect(Collectors.joining(", "));
+        String thresholds = Lists.joined(THRESHOLDS.get(measure), ", ", id -> Gate.figure(constants.value(id)));
         return Optional.of(new Note("second-reading", "please read the " + measure.words() + " a second time: read as "
                 + Gate.figure(reading.value()) + " " + measure.unit() + ", it lies across a threshold (" + thresholds + " "
                 + measure.unit() + ") with a chance of " + Figures.of(100 * chance, 0, 0) + " in 100"));
-    }
-
-    private static double normal(double z) {
-        if (Double.isInfinite(z)) {
-            return z > 0 ? 1 : 0;
-        }
-        return 0.5 * Erf.erfc(-z / Math.sqrt(2));
     }
 }

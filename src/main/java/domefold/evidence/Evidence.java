@@ -42,6 +42,10 @@ public final class Evidence {
      * @throws IllegalArgumentException if there is none
      */
     public Table table(String name) {
+        Table known = taken.get(name);
+        if (known != null) {
+            return known;
+        }
         if (!names.contains(name)) {
             throw new IllegalArgumentException("no table " + name);
         }

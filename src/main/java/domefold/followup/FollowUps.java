@@ -1,5 +1,6 @@
 package domefold.followup;
 
+import domefold.basics.Lists;
 import domefold.device.Device;
 import domefold.evidence.Evidence;
 import domefold.followup.schedule.ExamPlan;
@@ -9,6 +10,7 @@ import domefold.followup.shown.RiskFigure;
 import domefold.followup.shown.RiskTable;
 import domefold.patient.Setting;
 import domefold.plan.Candidate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -32,15 +34,19 @@ public final class FollowUps {
 
     /** Published outcomes by the year that devices are compared at, most asked about first. */
     public static List<Candidate.Outcome> outcomes(Device device, Evidence evidence) {
-        return figures(device, evidence).stream().map(figure -> new Candidate.Outcome(
+        return Lists.map(figures(device, evidence), figure -> new Candidate.Outcome(
                 figure.words(), figure.year(), figure.per100().low(), figure.per100().high(), figure.unit(),
-                figure.rows().stream().map(OutcomeRow::provenance).toList())).toList();
+                Lists.map(figure.rows(), OutcomeRow::provenance)));
     }
 
     /** The same with every published point behind each figure. */
     public static List<RiskFigure> figures(Device device, Evidence evidence) {
         RiskTable table = RiskTable.of(List.of(device), yearShown(evidence), evidence);
-        return table.rows().stream().flatMap(row -> row.cells().get(0).stream()).toList();
+        List<RiskFigure> figures = new ArrayList<>();
+        for (RiskTable.Row row : table.rows()) {
+            row.cells().get(0).ifPresent(figures::add);
+        }
+        return List.copyOf(figures);
     }
 
     /** The year by which outcomes are compared. */

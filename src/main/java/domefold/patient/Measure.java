@@ -1,6 +1,7 @@
 package domefold.patient;
 
-import java.util.Arrays;
+import domefold.basics.Lists;
+import java.util.List;
 
 /**
  * Every reading a consult can hold: its name in a case file (which ends in the unit), its name for people, its unit, and
@@ -69,7 +70,7 @@ public enum Measure {
 
     /** How a person reads the measure of that field; a field that is no measure's stays as it is. */
     public static String wordsOf(String field) {
-        return Arrays.stream(values()).filter(measure -> measure.field().equals(field)).findFirst()
+        return Lists.first(List.of(values()), measure -> measure.field().equals(field))
                 .map(Measure::words).orElse(field);
     }
 

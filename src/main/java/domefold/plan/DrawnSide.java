@@ -83,9 +83,13 @@ final class DrawnSide {
     private static double[] drawn(SideNumbers side, int k, ErrorDraws errors, double share) {
         double highest = SideNumbers.VARYING.get(k) == Measure.PARENCHYMAL_FILL ? PERCENT : Double.POSITIVE_INFINITY;
         double[] values = new double[errors.size()];
+        double sd = share * side.sd[k];
+        if (sd == 0) {
+            Arrays.fill(values, Math.min(Math.max(side.value[k], 0), highest));
+            return values;
+        }
         for (int i = 0; i < values.length; i++) {
-            double value = side.value[k] + share * side.sd[k] * errors.z(k, i);
-            values[i] = Math.min(Math.max(value, 0), highest);
+            values[i] = Math.min(Math.max(side.value[k] + sd * errors.z(k, i), 0), highest);
         }
         return values;
     }

@@ -1,5 +1,6 @@
 package domefold.plan;
 
+import domefold.basics.Lists;
 import domefold.device.Device;
 import domefold.engine.Exact;
 import domefold.engine.FoldLowering;
@@ -130,7 +131,7 @@ final class FitOf {
         Band band = side.band().get();
         Shares shares = Shares.of(side, ranks.orElseThrow(), side.drawn().orElseThrow().draws, geometry,
                 band.low() - ml, band.high() - ml);
-        boolean judged = reasons.stream().noneMatch(
+        boolean judged = !Lists.any(reasons,
                 reason -> reason.code().equals("reading-missing") || reason.code().equals("fold-not-judged"));
         return judged ? shares : new Shares(shares.notOutside(), 0, Optional.empty());
     }

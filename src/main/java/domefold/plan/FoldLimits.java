@@ -1,5 +1,6 @@
 package domefold.plan;
 
+import domefold.basics.Lists;
 import domefold.engine.DimensionMinusCapacity;
 import domefold.engine.DomeArc;
 import domefold.engine.Exact;
@@ -105,8 +106,8 @@ record FoldLimits(
     }
 
     private static Optional<Note> disagreement(List<SideLimits.FoldMethod> methods, Constants constants) {
-        double least = methods.stream().mapToDouble(SideLimits.FoldMethod::targetCm).min().orElseThrow();
-        double most = methods.stream().mapToDouble(SideLimits.FoldMethod::targetCm).max().orElseThrow();
+        double least = Lists.least(methods, SideLimits.FoldMethod::targetCm);
+        double most = Lists.most(methods, SideLimits.FoldMethod::targetCm);
         if (!Exact.above(most - least, constants.value("FLD-DISAGREE"))) {
             return Optional.empty();
         }

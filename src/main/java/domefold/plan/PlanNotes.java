@@ -1,5 +1,6 @@
 package domefold.plan;
 
+import domefold.basics.Lists;
 import domefold.device.Catalogue;
 import domefold.device.Fill;
 import domefold.engine.AsymmetryClass;
@@ -36,7 +37,7 @@ final class PlanNotes {
             readings.byMeasure().forEach((measure, reading) ->
                     Gate.check(measure, reading.value(), evidence).note().ifPresent(notes::add));
         }
-        CrossChecks.of(of, evidence).stream().map(Finding::note).forEach(notes::add);
+        notes.addAll(Lists.map(CrossChecks.of(of, evidence), Finding::note));
         naturalVolumes(of, evidence.constants(), notes);
         if (of.setting().surveillance().isEmpty()) {
             notes.add(new Note("schedule-not-chosen", "no imaging schedule is chosen, so no exams are counted"));

@@ -1,5 +1,6 @@
 package domefold.plan;
 
+import domefold.basics.Lists;
 import domefold.device.Catalogue;
 import domefold.device.Device;
 import domefold.device.Surface;
@@ -87,9 +88,10 @@ public final class Planner {
         FitOf onRight = new FitOf(right, rule, rules, constants, catalogue.devices().size());
         Set<Surface> surfaces = of.setting().surfaces();
         List<Device> offered = surfaces.isEmpty() ? catalogue.devices()
-                : catalogue.devices().stream().filter(device -> surfaces.contains(device.surface())).toList();
-        Beside<List<Owned>> owned = Beside.begin(offered.size() >= WORTH_A_THREAD && extras != CandidateExtras.NONE, () -> offered.stream().map(device -> new Owned(extras.followUp(of, device),
-                extras.ripple(of, device, left.limits(), right.limits()))).toList());
+                : Lists.where(catalogue.devices(), device -> surfaces.contains(device.surface()));
+        Beside<List<Owned>> owned = Beside.begin(offered.size() >= WORTH_A_THREAD && extras != CandidateExtras.NONE,
+                () -> Lists.map(offered, device -> new Owned(extras.followUp(of, device),
+                        extras.ripple(of, device, left.limits(), right.limits()))));
         List<Candidate> fitted = new ArrayList<>();
         for (Device device : offered) {
             DeviceGeometry geometry = DeviceGeometry.of(device, rows);

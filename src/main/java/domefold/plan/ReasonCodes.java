@@ -1,5 +1,6 @@
 package domefold.plan;
 
+import domefold.basics.Lists;
 import domefold.outcome.Note;
 import java.util.Set;
 
@@ -14,13 +15,13 @@ final class ReasonCodes {
 
     /** True where no reading could make it anything but outside. */
     static boolean refused(SideFit fit) {
-        return fit.reasons().stream().map(Note::code).anyMatch(
+        return Lists.any(Lists.map(fit.reasons(), Note::code),
                 code -> !BY_VOLUME.contains(code) && !BY_WIDTH.contains(code) && !NOT_JUDGED.contains(code));
     }
 
     /** True where something was not judged, so that the verdict is never better than tight. */
     static boolean notJudged(SideFit fit) {
-        return fit.reasons().stream().map(Note::code).anyMatch(NOT_JUDGED::contains);
+        return Lists.any(fit.reasons(), reason -> NOT_JUDGED.contains(reason.code()));
     }
 
     /** The verdict as far as it rests on neither volume nor fold. */

@@ -8,6 +8,7 @@ import domefold.patient.Measure;
 import domefold.patient.Reading;
 import domefold.patient.Readings;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 
@@ -33,6 +34,8 @@ final class SideNumbers {
     final VolumeAdjustments adjustments;
     final Constants constants;
     final double pinchShare;
+    private final List<Measure> missing = new ArrayList<>();
+    private final List<Measure> taken = new ArrayList<>();
 
     SideNumbers(Readings readings, Constants constants) {
         this.constants = constants;
@@ -43,7 +46,10 @@ final class SideNumbers {
             Measure measure = VARYING.get(k);
             Optional<Reading> reading = readings.get(measure);
             value[k] = reading.map(Reading::value).orElse(Double.NaN);
-            sd[k] = reading.map(taken -> ReadingError.sd(measure, taken, constants)).orElse(0.0);
+            sd[k] = reading.map(read -> ReadingError.sd(measure, read, constants)).orElse(0.0);
+        }
+        for (Measure measure : ADJUSTING) {
+            (has(VARYING.indexOf(measure)) ? taken : missing).add(measure);
         }
     }
 
@@ -85,19 +91,11 @@ final class SideNumbers {
 
     /** The adjusting readings that were not taken, in the order of the rules. */
     List<Measure> missingAdjustments() {
-        List<Measure> missing = new ArrayList<>();
-        for (Measure measure : ADJUSTING) {
-            if (!has(VARYING.indexOf(measure))) {
-                missing.add(measure);
-            }
-        }
-        return missing;
+        return Collections.unmodifiableList(missing);
     }
 
     /** The adjusting readings that were taken, in the order of the rules. */
     List<Measure> takenAdjustments() {
-        List<Measure> taken = new ArrayList<>(ADJUSTING);
-        taken.removeAll(missingAdjustments());
-        return taken;
+        return Collections.unmodifiableList(taken);
     }
 }

@@ -1,5 +1,6 @@
 package domefold.plan;
 
+import domefold.basics.Lists;
 import domefold.engine.Exact;
 import domefold.engine.StartingVolume;
 import domefold.engine.VolumeScaling;
@@ -14,7 +15,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.stream.Collectors;
 
 /**
  * Starting volume, adjustments and band of one side.
@@ -54,7 +54,7 @@ record VolumeLimits(
         }
         bandWorking(side, missing, band, working, constants);
         return new VolumeLimits(side.start.inTable(base) ? OptionalDouble.of(Exact.clean(ml)) : OptionalDouble.empty(),
-                Optional.of(band), notes, missing.stream().map(Measure::field).toList(), working);
+                Optional.of(band), notes, Lists.map(missing, Measure::field), working);
     }
 
     private static Band band(SideNumbers side, DrawnSide drawn, Constants constants) {
@@ -89,10 +89,10 @@ record VolumeLimits(
     }
 
     private static Note incomplete(SideNumbers side, List<Measure> missing, double ml) {
-        String words = missing.stream().map(measure -> {
+        String words = Lists.joined(missing, ", ", measure -> {
             Band reach = side.adjustments.reach(measure);
             return measure.words() + " (could change it by " + signed(reach.low()) + " to " + signed(reach.high()) + " mL)";
-        }).collect(Collectors.joining(", "));
+        });
         return new Note("volume-incomplete", "incomplete: " + Figures.ml(ml) + " mL is without the effect of "
                 + words + ", not taken; the volume band is widened by it");
     }

@@ -1,5 +1,6 @@
 package domefold.plan;
 
+import domefold.basics.Order;
 import domefold.device.Device;
 import domefold.evidence.Constants;
 import domefold.outcome.Band;
@@ -7,6 +8,7 @@ import domefold.outcome.Figures;
 import domefold.outcome.Note;
 import domefold.patient.Measure;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 
@@ -87,7 +89,7 @@ final class WouldChange {
         for (Measure measure : numbers.takenAdjustments()) {
             steps(measure, neededMl, ways);
         }
-        return ways.stream().min(java.util.Comparator.comparingDouble(Way::sds)).map(way -> new Note(code, way.text()));
+        return ways.isEmpty() ? Optional.empty() : Optional.of(new Note(code, Collections.min(ways, Order.byNumber(Way::sds)).text()));
     }
 
     /** Crossing a threshold of a reading, where that step is large enough. */

@@ -1,5 +1,7 @@
 package domefold.report;
 
+import domefold.basics.Lists;
+import domefold.basics.Order;
 import domefold.outcome.Band;
 import domefold.outcome.Note;
 import domefold.outcome.Numbers;
@@ -15,7 +17,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.BiConsumer;
-import java.util.stream.Collectors;
 
 /** The devices: those that fit or are tight in one line each, then why; the rest counted by reason. */
 final class CandidatesText {
@@ -25,8 +26,8 @@ final class CandidatesText {
 
     static void write(Page page, Plan plan) {
         page.heading("Devices");
-        List<Candidate> shown = plan.candidates().stream().filter(one -> verdict(one) != Verdict.OUTSIDE).toList();
-        long fitting = shown.stream().filter(one -> verdict(one) == Verdict.FITS).count();
+        List<Candidate> shown = Lists.where(plan.candidates(), one -> verdict(one) != Verdict.OUTSIDE);
+        int fitting = Lists.where(shown, one -> verdict(one) == Verdict.FITS).size();
         page.paragraph(0, Numbers.count(fitting) + " fit both sides, " + Numbers.count(shown.size() - fitting)
                 + " are tight on a side, " + Numbers.count(plan.candidates().size() - shown.size()) + " are outside.");
         if (!shown.isEmpty()) {
@@ -49,7 +50,7 @@ final class CandidatesText {
 
     private static void each(Page page, List<Candidate> shown, Verdict verdict, String heading,
             BiConsumer<Page, Candidate> write) {
-        List<Candidate> those = shown.stream().filter(one -> verdict(one) == verdict).toList();
+        List<Candidate> those = Lists.where(shown, one -> verdict(one) == verdict);
         if (!those.isEmpty()) {
             page.heading(heading);
             those.forEach(one -> write.accept(page, one));
@@ -74,9 +75,12 @@ final class CandidatesText {
     }
 
     private static Set<String> bases(List<Candidate> shown) {
-        return shown.stream().flatMap(one -> one.incision().stream())
-                .map(cut -> "Incision, " + cut.route().key() + ", " + (cut.device().equals("hand") ? "by hand" : "through a "
-                        + cut.device()) + ": " + cut.basis()).collect(Collectors.toCollection(LinkedHashSet::new));
+        Set<String> bases = new LinkedHashSet<>();
+        for (Candidate one : shown) {
+            one.incision().ifPresent(cut -> bases.add("Incision, " + cut.route().key() + ", "
+                    + (cut.device().equals("hand") ? "by hand" : "through a " + cut.device()) + ": " + cut.basis()));
+        }
+        return bases;
     }
 
     private static void margins(Page page, Candidate candidate) {
@@ -129,8 +133,9 @@ final class CandidatesText {
         }
         if (!counts.isEmpty()) {
             page.heading("Devices outside, by reason (a device may have several)");
-            counts.entrySet().stream().sorted(Map.Entry.<String, Integer>comparingByValue().reversed()).forEach(
-                    entry -> page.row(new int[] {-6, 40}, List.of(Numbers.count(entry.getValue()), entry.getKey())));
+            List<String> mostFirst = new ArrayList<>(counts.keySet());
+            mostFirst.sort(Order.byRank(code -> -counts.get(code)));
+            mostFirst.forEach(code -> page.row(new int[] {-6, 40}, List.of(Numbers.count(counts.get(code)), code)));
         }
     }
 }

@@ -1,5 +1,6 @@
 package domefold.report;
 
+import domefold.basics.Lists;
 import domefold.outcome.Figures;
 import domefold.outcome.Numbers;
 import domefold.outcome.Working;
@@ -61,7 +62,7 @@ final class LimitsText {
         page.heading(side.side().name() + ": remarks");
         side.notes().forEach(note -> PlanText.note(page, note));
         if (!side.incomplete().isEmpty()) {
-            page.hanging("  - ", "Not taken, though a result needed it: " + String.join(", ", side.incomplete().stream().map(Measure::wordsOf).toList()) + ".");
+            page.hanging("  - ", "Not taken, though a result needed it: " + String.join(", ", Lists.map(side.incomplete(), Measure::wordsOf)) + ".");
         }
         for (SideLimits.FoldMethod method : side.foldByMethod()) {
             page.hanging("  - ", PlanText.sentence("Fold by " + method.name() + ": " + Numbers.cm(method.targetCm())

@@ -1,5 +1,6 @@
 package domefold.report;
 
+import domefold.basics.Lists;
 import domefold.device.Catalogue;
 import domefold.device.Surface;
 import domefold.outcome.Note;
@@ -9,6 +10,7 @@ import domefold.plan.DevicePair;
 import domefold.plan.Plan;
 import java.util.List;
 import java.util.Locale;
+import java.util.TreeSet;
 
 /** A plan as readable text, LEFT and RIGHT in words, every number with its unit, its band and who stands behind it. */
 public final class PlanText {
@@ -48,7 +50,7 @@ public final class PlanText {
     private static String offered(Plan plan, Catalogue catalogue) {
         int all = catalogue.devices().size();
         int offered = plan.candidates().size();
-        String surfaces = String.join(" and ", plan.of().setting().surfaces().stream().map(Surface::key).sorted().toList());
+        String surfaces = String.join(" and ", new TreeSet<>(Lists.map(plan.of().setting().surfaces(), Surface::key)));
         return offered == all ? Numbers.count(all, "device", "devices")
                 : Numbers.count(offered) + " of " + Numbers.count(all, "device", "devices") + " offered" + (surfaces.isEmpty() ? "" : " (" + surfaces + ")");
     }
@@ -61,7 +63,7 @@ public final class PlanText {
     /** With a capital and a full stop, whatever stood in the note. */
     static String sentence(String text) {
         String capital = text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
-        return capital.matches("(?s).*[.!?]") ? capital : capital + ".";
+        return capital.endsWith(".") || capital.endsWith("!") || capital.endsWith("?") ? capital : capital + ".";
     }
 
     private static void pairs(Page page, List<DevicePair> pairs) {

@@ -1,5 +1,6 @@
 package domefold.shell;
 
+import domefold.basics.GaussLegendre;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
 
 /**

@@ -1,5 +1,7 @@
 package domefold.shell;
 
+import domefold.basics.GaussLegendre;
+
 /**
  * The dome r = a sin t, z = P (1 - cos^(2/n) t), 0 &lt;= t &lt;= pi/2, with arc length and area along its meridian
  * (superellipse, m = 2; z runs down from the apex).

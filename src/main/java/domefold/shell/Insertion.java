@@ -19,11 +19,12 @@ import java.util.OptionalDouble;
 public final class Insertion {
     private Insertion() {}
 
-    /** Fits done once, for a whole device list. */
-    public record Fits(PlugFit byHand, PlugFit withFunnel) {
+    /** What is read and fitted once, for a whole device list. */
+    public record Fits(PlugFit byHand, PlugFit withFunnel, PublishedOpenings published) {
         public static Fits of(Evidence evidence) {
             Table table = evidence.table("incision");
-            return new Fits(PlugFit.byHand(table, evidence.constants()), PlugFit.withFunnel(table, evidence.constants()));
+            return new Fits(PlugFit.byHand(table, evidence.constants()), PlugFit.withFunnel(table, evidence.constants()),
+                    PublishedOpenings.of(table));
         }
     }
 
@@ -53,7 +54,7 @@ public final class Insertion {
             high = typical * spread;
             basis = fit.basis();
         }
-        PublishedOpenings.practice(evidence.table("incision"), device, funnel)
+        fits.published().practice(device, funnel)
                 .filter(band -> !band.includes(typical))
                 .ifPresent(band -> notes.add(new Note("opening-against-practice", "common practice, no source, gives "
                         + Figures.cm(band.low()) + " to " + Figures.cm(band.high()) + " cm where the model says "

@@ -1,5 +1,7 @@
 package domefold.shell;
 
+import domefold.basics.Digits;
+import domefold.basics.Lists;
 import domefold.evidence.Constants;
 import domefold.evidence.Table;
 import java.util.ArrayList;
@@ -36,8 +38,8 @@ public record PlugFit(double factor, double relativeSd, int rows, String basis) 
                 most = Math.max(most, volume.getAsDouble());
             }
         }
-        double mean = logs.stream().mapToDouble(x -> x).average().orElseThrow();
-        double squares = logs.stream().mapToDouble(x -> (x - mean) * (x - mean)).sum();
+        double mean = Lists.sum(logs, x -> x) / logs.size();
+        double squares = Lists.sum(logs, x -> (x - mean) * (x - mean));
         double sd = Math.sqrt(squares / (logs.size() - 1));
         return new PlugFit(Math.exp(mean), sd, logs.size(), "gel plug fitted to " + logs.size() + " cadaver rows, "
                 + Math.round(least) + " to " + Math.round(most) + " mL (largest device that passes; read, one small study)");
@@ -73,6 +75,6 @@ public record PlugFit(double factor, double relativeSd, int rows, String basis) 
     }
 
     private static OptionalDouble plainNumber(String cell) {
-        return cell.matches("[0-9]+([.][0-9]+)?") ? OptionalDouble.of(Double.parseDouble(cell)) : OptionalDouble.empty();
+        return Digits.isDecimal(cell) ? OptionalDouble.of(Double.parseDouble(cell)) : OptionalDouble.empty();
     }
 }

@@ -1,5 +1,6 @@
 package domefold.store;
 
+import domefold.basics.Lists;
 import domefold.device.Surface;
 import domefold.outcome.Refusal;
 import domefold.patient.Breast;
@@ -37,20 +38,28 @@ final class CaseReader {
     /** Twice the largest device made; engineering gate, not published. */
     static final double LARGEST_WISH_ML = 2000;
 
-    private final Set<String> schedules;
     private final boolean whole;
 
-    private CaseReader(Set<String> schedules, boolean whole) {
-        this.schedules = schedules;
+    private CaseReader(boolean whole) {
         this.whole = whole;
     }
 
     /**
-     * @param schedules known schedule ids, empty accepts any
+     * The case by its form alone.
+     *
      * @param whole whether age and both base widths must be there
      */
-    static Case read(Fields fields, Set<String> schedules, boolean whole) {
-        return new CaseReader(schedules, whole).caseOf(fields);
+    static Case read(Fields fields, boolean whole) {
+        return new CaseReader(whole).caseOf(fields);
+    }
+
+    /**
+     * Refuses a case that was read from these fields and names a schedule there is not.
+     *
+     * @param schedules known schedule ids, empty accepts any
+     */
+    static void checkSchedule(Fields fields, Set<String> schedules) {
+        fields.object("setting").ifPresent(setting -> known(setting, schedules));
     }
 
     private Case caseOf(Fields top) {
@@ -75,7 +84,7 @@ final class CaseReader {
         }).orElse(Readings.NONE);
         return new Case(code, date, readBy, hers, chest, breast(top, Side.LEFT, readBy), breast(top, Side.RIGHT, readBy),
                 history, top.object("wishes").map(this::wishes).orElse(Wishes.NONE),
-                top.object("setting").map(this::setting).orElse(Setting.OPEN));
+                top.object("setting").map(CaseReader::setting).orElse(Setting.OPEN));
     }
 
     private String code(Fields top) {
@@ -158,7 +167,7 @@ final class CaseReader {
         }
         Map<Wishes.Matter, Integer> weights = new EnumMap<>(Wishes.Matter.class);
         fields.object("weights").ifPresent(inside -> {
-            inside.only(List.of(Wishes.Matter.values()).stream().map(Wishes.Matter::field).toList());
+            inside.only(Lists.map(List.of(Wishes.Matter.values()), Wishes.Matter::field));
             for (Wishes.Matter matter : Wishes.Matter.values()) {
                 inside.integer(matter.field(), 0, Wishes.HIGHEST_WEIGHT).ifPresent(weight -> weights.put(matter, weight));
             }
@@ -168,24 +177,25 @@ final class CaseReader {
 
     /** The setting alone, as it stands in a case and among the defaults of the settings. */
     static Setting setting(Fields fields, Set<String> schedules) {
-        return new CaseReader(schedules, true).setting(fields);
+        Setting read = setting(fields);
+        known(fields, schedules);
+        return read;
     }
 
-    private Setting setting(Fields fields) {
+    private static Setting setting(Fields fields) {
         fields.only("surveillance", "route", "funnel", "pocket", "horizonYears", "surfaces");
-        Optional<String> schedule = fields.text("surveillance");
-        if (schedule.isPresent() && !schedules.isEmpty() && !schedules.contains(schedule.get())) {
-            throw unknownSchedule(fields, schedule.get());
-        }
-        return new Setting(schedule, fields.word("route", Route.values(), Route::key), fields.bool("funnel"),
+        return new Setting(fields.text("surveillance"), fields.word("route", Route.values(), Route::key), fields.bool("funnel"),
                 fields.word("pocket", Pocket.values(), Pocket::key),
                 fields.integer("horizonYears", 1, FURTHEST_HORIZON_YEARS),
                 new LinkedHashSet<>(fields.words("surfaces", Surface.values(), Surface::key)));
     }
 
-    private Refusal unknownSchedule(Fields fields, String id) {
-        return fields.refusal("unknown-schedule", "surveillance", "is " + Shown.quoted(id) + ", which is no imaging schedule"
-                + " here; " + NearestName.of(id, schedules).map(near -> "the nearest one is \"" + near + "\"")
-                        .orElse("there are " + String.join(", ", schedules)));
+    private static void known(Fields setting, Set<String> schedules) {
+        Optional<String> id = setting.text("surveillance");
+        if (id.isPresent() && !schedules.isEmpty() && !schedules.contains(id.get())) {
+            throw setting.refusal("unknown-schedule", "surveillance", "is " + Shown.quoted(id.get()) + ", which is no imaging schedule"
+                    + " here; " + NearestName.of(id.get(), schedules).map(near -> "the nearest one is \"" + near + "\"")
+                            .orElse("there are " + String.join(", ", schedules)));
+        }
     }
 }

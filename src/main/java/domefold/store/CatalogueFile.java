@@ -1,9 +1,7 @@
 package domefold.store;
 
 import de.siegmar.fastcsv.reader.CsvParseException;
-import de.siegmar.fastcsv.reader.CsvReader;
-import de.siegmar.fastcsv.reader.CsvRecord;
-import de.siegmar.fastcsv.reader.CommentStrategy;
+import domefold.basics.Lists;
 import domefold.device.Catalogue;
 import domefold.device.CatalogueCheck;
 import domefold.device.CatalogueFinding;
@@ -12,20 +10,21 @@ import domefold.evidence.Constants;
 import domefold.evidence.Evidence;
 import domefold.outcome.Refusal;
 import java.io.IOException;
-import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /** Device lists in {@code domefold-catalogue/1}. */
 public final class CatalogueFile {
     /** A thousand devices take about 100 kB. */
     private static final int LARGEST_BYTES = 4 << 20;
 
-    private static final String INVENTED = "/shared/catalogue/invented.csv";
+    private static final String INVENTED = "shared/catalogue/invented.csv";
 
     private CatalogueFile() {}
 
@@ -47,7 +46,8 @@ public final class CatalogueFile {
     /** The list that ships. */
     public static Catalogue invented(Constants constants) {
         try {
-            return catalogue(shippedBytes(), INVENTED, true, constants);
+            byte[] bytes = shippedBytes();
+            return catalogue(bytes, INVENTED, true, constants, shippedDigest(bytes));
         } catch (IOException failure) {
             throw new UncheckedIOException(failure);
         }
@@ -67,7 +67,7 @@ public final class CatalogueFile {
     public static Catalogue read(Path file, Constants constants) throws IOException {
         byte[] bytes = InputFile.bytes(file, "a device list", LARGEST_BYTES);
         boolean invented = Arrays.equals(bytes, shippedBytes());
-        return catalogue(bytes, Shown.path(file), invented, constants);
+        return catalogue(bytes, Shown.path(file), invented, constants, Digest.sha256(bytes));
     }
 
     /** A list as it stands in its file, for {@link CatalogueCheck}. */
@@ -88,21 +88,16 @@ public final class CatalogueFile {
         CatalogueSheet.Line header = new CatalogueSheet.Line(0, List.of());
         List<CatalogueSheet.Line> rows = new ArrayList<>();
         try {
-            for (CsvRecord record : CsvReader.builder().commentStrategy(CommentStrategy.READ).allowExtraFields(true)
-                    .allowMissingFields(true).ofCsvRecord(text)) {
-                if (record.isComment()) {
-                    String comment = record.getField(0).strip();
+            for (CsvLines.Line line : CsvLines.of(text)) {
+                if (line.comment()) {
+                    String comment = line.cells().get(0).strip();
                     name = name.isEmpty() ? after(comment, "name:") : name;
                     date = date.isEmpty() ? after(comment, "date:") : date;
                     note = note.isEmpty() ? after(comment, "note:") : note;
-                    continue;
-                }
-                CatalogueSheet.Line line = new CatalogueSheet.Line((int) record.getStartingLineNumber(),
-                        record.getFields().stream().map(String::strip).toList());
-                if (header.cells().isEmpty()) {
-                    header = line;
+                } else if (header.cells().isEmpty()) {
+                    header = stripped(line);
                 } else {
-                    rows.add(line);
+                    rows.add(stripped(line));
                 }
             }
         } catch (CsvParseException failure) {
@@ -112,10 +107,14 @@ public final class CatalogueFile {
         return new CatalogueSheet(name, date, note, header, rows);
     }
 
-    private static Catalogue catalogue(byte[] bytes, String where, boolean invented, Constants constants) {
+    private static CatalogueSheet.Line stripped(CsvLines.Line line) {
+        return new CatalogueSheet.Line(line.number(), Lists.map(line.cells(), String::strip));
+    }
+
+    private static Catalogue catalogue(byte[] bytes, String where, boolean invented, Constants constants, String sha256) {
         CatalogueSheet sheet = sheet(InputFile.utf8(bytes, where), where);
         CatalogueCheck check = CatalogueCheck.of(sheet, constants);
-        List<CatalogueFinding> faults = check.findings().stream().filter(CatalogueFinding::isFault).toList();
+        List<CatalogueFinding> faults = Lists.where(check.findings(), CatalogueFinding::isFault);
         if (!faults.isEmpty()) {
             String others = faults.size() == 1 ? "" : String.format(Locale.ROOT,
                     "; %d more faults, see 'domefold catalogue check %s'", faults.size() - 1, where);
@@ -125,16 +124,17 @@ public final class CatalogueFile {
         }
         Path fileName = Path.of(where).getFileName();
         return new Catalogue(sheet.name().isEmpty() ? String.valueOf(fileName) : sheet.name(), sheet.date(), sheet.note(),
-                Digest.sha256(bytes), invented, check.devices());
+                sha256, invented, check.devices());
     }
 
     private static byte[] shippedBytes() throws IOException {
-        try (InputStream in = CatalogueFile.class.getResourceAsStream(INVENTED)) {
-            if (in == null) {
-                throw new IllegalStateException("the program was built without " + INVENTED);
-            }
-            return in.readAllBytes();
-        }
+        return Shipped.bytes(INVENTED).orElseThrow(() -> new IllegalStateException("the program was built without " + INVENTED));
+    }
+
+    /** The build takes it once; looking for somebody who can costs a start more than the digest itself. */
+    private static String shippedDigest(byte[] bytes) throws IOException {
+        Optional<byte[]> taken = Shipped.bytes(INVENTED + ".sha256");
+        return taken.isPresent() ? new String(taken.get(), StandardCharsets.US_ASCII).strip() : Digest.sha256(bytes);
     }
 
     private static String after(String comment, String key) {

@@ -1,7 +1,6 @@
 package domefold.store;
 
-import de.siegmar.fastcsv.reader.CsvReader;
-import de.siegmar.fastcsv.reader.CsvRecord;
+import domefold.basics.Lists;
 import domefold.evidence.Table;
 import java.util.ArrayList;
 import java.util.List;
@@ -19,22 +18,20 @@ public final class CsvText {
         List<String> columns = new ArrayList<>();
         List<String> header = List.of();
         List<Table.Row> rows = new ArrayList<>();
-        for (CsvRecord record : CsvReader.builder()
-                .commentStrategy(de.siegmar.fastcsv.reader.CommentStrategy.SKIP)
-                .allowMissingFields(true)
-                .allowExtraFields(true)
-                .ofCsvRecord(text)) {
-            int line = (int) record.getStartingLineNumber();
+        for (CsvLines.Line line : CsvLines.of(text)) {
+            if (line.comment()) {
+                continue;
+            }
             if (columns.isEmpty()) {
-                record.getFields().forEach(field -> columns.add(field.strip()));
+                columns.addAll(Lists.map(line.cells(), String::strip));
                 header = List.copyOf(columns);
                 continue;
             }
-            if (record.getFieldCount() != columns.size()) {
-                throw new domefold.outcome.Refusal("csv-row", name + " line " + line, name + " line " + line + " has "
-                        + record.getFieldCount() + " cells where the header has " + columns.size());
+            if (line.cells().size() != columns.size()) {
+                throw new domefold.outcome.Refusal("csv-row", name + " line " + line.number(), name + " line " + line.number() + " has "
+                        + line.cells().size() + " cells where the header has " + columns.size());
             }
-            rows.add(new Table.Row(line, header, record.getFields()));
+            rows.add(new Table.Row(line.number(), header, line.cells()));
         }
         return new Table(name, columns, rows);
     }

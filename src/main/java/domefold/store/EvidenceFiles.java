@@ -6,7 +6,6 @@ import domefold.evidence.Evidence;
 import domefold.evidence.Status;
 import domefold.evidence.Table;
 import java.io.IOException;
-import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
@@ -60,12 +59,10 @@ public final class EvidenceFiles {
     }
 
     private static String text(String name) {
-        String path = "/shared/evidence/" + name + ".csv";
-        try (InputStream in = EvidenceFiles.class.getResourceAsStream(path)) {
-            if (in == null) {
-                throw new IllegalStateException("the program was built without " + path);
-            }
-            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        String path = "shared/evidence/" + name + ".csv";
+        try {
+            return new String(Shipped.bytes(path).orElseThrow(() -> new IllegalStateException("the program was built without " + path)),
+                    StandardCharsets.UTF_8);
         } catch (IOException failure) {
             throw new UncheckedIOException(failure);
         }

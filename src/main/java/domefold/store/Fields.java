@@ -1,19 +1,21 @@
 package domefold.store;
 
+import domefold.basics.Digits;
+import domefold.basics.Lists;
 import domefold.outcome.Refusal;
+import java.time.DateTimeException;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.function.Consumer;
 import java.util.function.Function;
-import java.util.stream.Collectors;
 
 /** One JSON object being read: every field by name, every refusal with its path and line. Null counts as absent. */
 final class Fields {
@@ -188,18 +190,18 @@ final class Fields {
     }
 
     private static <T> String words(T[] values, Function<T, String> key) {
-        return List.of(values).stream().map(key).map(word -> "\"" + word + "\"").collect(Collectors.joining(", "));
+        return Lists.joined(List.of(values), ", ", value -> "\"" + key.apply(value) + "\"");
     }
 
     LocalDate needDate(String field) {
         String right = "a day written as year-month-day, for example \"2026-03-04\"";
         String text = text(field).orElseThrow(() -> missing(field, right));
         try {
-            if (!text.matches("[0-9]{4}-[0-9]{2}-[0-9]{2}")) {
+            if (!Digits.isDay(text)) {
                 throw refusal("bad-date", field, "is " + Shown.quoted(text) + "; it should be " + right);
             }
-            return LocalDate.parse(text);
-        } catch (DateTimeParseException noSuchDay) {
+            return LocalDate.of(Integer.parseInt(text, 0, 4, 10), Integer.parseInt(text, 5, 7, 10), Integer.parseInt(text, 8, 10, 10));
+        } catch (DateTimeException noSuchDay) {
             throw refusal("bad-date", field, "is " + Shown.quoted(text) + ", a day that no calendar has; it should be " + right);
         }
     }
@@ -247,25 +249,25 @@ final class Fields {
     <T> List<T> objects(String field, Function<Fields, T> reader) {
         List<T> out = new ArrayList<>();
         for (Json item : items(field)) {
-            out.add(reader.apply(inner(item, String.format(Locale.ROOT, "%s[%d]", field, out.size()))));
+            out.add(reader.apply(inner(item, field + "[" + out.size() + "]")));
         }
         return List.copyOf(out);
     }
 
     /** The texts of a list; absent is the empty list. */
     List<String> texts(String field) {
-        return items(field).stream().map(item -> {
+        return Lists.map(items(field), item -> {
             if (item instanceof Json.Text text) {
                 return text.text();
             }
             throw refusal("wrong-type", field, "holds " + item.kind() + "; it should hold texts in quotes");
-        }).toList();
+        });
     }
 
     /** A list of words of a closed set, each at most once. */
     <T> List<T> words(String field, T[] values, Function<T, String> key) {
-        List<T> out = texts(field).stream().map(text -> oneOf(field, text, values, key)).toList();
-        if (out.stream().distinct().count() != out.size()) {
+        List<T> out = Lists.map(texts(field), text -> oneOf(field, text, values, key));
+        if (new HashSet<>(out).size() != out.size()) {
             throw refusal("word-twice", field, "names the same word twice; each should stand once");
         }
         return out;

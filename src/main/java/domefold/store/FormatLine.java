@@ -6,9 +6,12 @@ import java.util.regex.Pattern;
 
 /** The {@code format} field that every file of ours carries: a name and a whole number. */
 final class FormatLine {
-    private static final Pattern SHAPE = Pattern.compile("([a-z-]+)/([0-9]{1,6})");
-
     private FormatLine() {}
+
+    /** Made when a format is not the one that was asked for. */
+    private static final class Shape {
+        static final Pattern OF_A_FORMAT = Pattern.compile("([a-z-]+)/([0-9]{1,6})");
+    }
 
     /**
      * Refuses another format, and a later number of the same one by name.
@@ -22,7 +25,7 @@ final class FormatLine {
             return;
         }
         Matcher ours = matcher(format);
-        Matcher theirs = SHAPE.matcher(found);
+        Matcher theirs = Shape.OF_A_FORMAT.matcher(found);
         if (theirs.matches() && theirs.group(1).equals(ours.group(1))
                 && Integer.parseInt(theirs.group(2)) > Integer.parseInt(ours.group(2))) {
             throw fields.refusal("newer-format", "format", "is \"" + found + "\", written by a newer version of this program;"
@@ -33,7 +36,7 @@ final class FormatLine {
     }
 
     private static Matcher matcher(String format) {
-        Matcher matcher = SHAPE.matcher(format);
+        Matcher matcher = Shape.OF_A_FORMAT.matcher(format);
         if (!matcher.matches()) {
             throw new IllegalArgumentException("no format of ours: " + format);
         }

@@ -66,7 +66,7 @@ final class JournalText {
     }
 
     private static Case caseOf(Fields fields) {
-        return CaseReader.read(fields, Set.of(), false);
+        return CaseReader.read(fields, false);
     }
 
     /** A later line; empty where it is torn. */

@@ -3,6 +3,8 @@ package domefold.store;
 import com.fasterxml.jackson.core.JsonEncoding;
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.SerializableString;
+import com.fasterxml.jackson.core.io.SerializedString;
 import com.fasterxml.jackson.core.json.JsonWriteFeature;
 import com.fasterxml.jackson.core.util.DefaultIndenter;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
@@ -13,6 +15,8 @@ import java.io.UncheckedIOException;
 import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.util.Collection;
+import java.util.IdentityHashMap;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Consumer;
@@ -24,16 +28,23 @@ final class JsonOut {
     private static final int FIRST_BYTES = 1 << 12;
     private static final double LARGEST_EXACT_WHOLE = 1e15;
 
-    private final ByteArrayOutputStream buffer = new ByteArrayOutputStream(FIRST_BYTES);
+    private final Buffer buffer;
     private final JsonGenerator out;
+    private final Map<Object, SerializableString> written = new IdentityHashMap<>();
 
     /** Indented, for files and answers that people open too. */
     JsonOut() {
-        this(true);
+        this(true, FIRST_BYTES);
     }
 
     /** @param indented false for one line */
     JsonOut(boolean indented) {
+        this(indented, FIRST_BYTES);
+    }
+
+    /** @param expectedBytes about how long it will be, so that it need not be moved while it grows */
+    JsonOut(boolean indented, int expectedBytes) {
+        buffer = new Buffer(expectedBytes);
         try {
             out = FACTORY.createGenerator(buffer, JsonEncoding.UTF8);
         } catch (IOException failure) {
@@ -85,6 +96,31 @@ final class JsonOut {
         return name(name).object(fields);
     }
 
+    /**
+     * The object of a value that stands in many places, each time the same: what was written the first time is written again.
+     *
+     * @param value always written by the same fields, at the same depth; told from others by which one it is, not by what is in it
+     */
+    JsonOut again(String name, Object value, Runnable fields) {
+        try {
+            name(name);
+            SerializableString earlier = written.get(value);
+            if (earlier != null) {
+                out.writeRawValue(earlier);
+                return this;
+            }
+            out.flush();
+            int from = buffer.size();
+            object(fields);
+            out.flush();
+            String now = buffer.textFrom(from);
+            written.put(value, new SerializedString(now.substring(now.indexOf('{'))));
+            return this;
+        } catch (IOException failure) {
+            throw impossible(failure);
+        }
+    }
+
     <T> JsonOut list(String name, Collection<T> items, Consumer<T> writer) {
         return name(name).list(items, writer);
     }
@@ -110,7 +146,9 @@ final class JsonOut {
 
     private void text(String value) {
         try {
-            out.writeString(encodable(value));
+            // What UTF-8 has no bytes for, half a character, is a question mark from here on.
+            byte[] utf8 = value.getBytes(StandardCharsets.UTF_8);
+            out.writeUTF8String(utf8, 0, utf8.length);
         } catch (IOException failure) {
             throw impossible(failure);
         }
@@ -190,16 +228,6 @@ final class JsonOut {
         }
     }
 
-    /** Half a character, which UTF-8 has no bytes for, becomes a question mark, as the JDK has it. */
-    private static String encodable(String value) {
-        for (int i = 0; i < value.length(); i++) {
-            if (Character.isSurrogate(value.charAt(i))) {
-                return new String(value.getBytes(StandardCharsets.UTF_8), StandardCharsets.UTF_8);
-            }
-        }
-        return value;
-    }
-
     /** The shortest decimal that reads back as the same double; whole numbers without a point. */
     static String digits(double value) {
         if (!Double.isFinite(value)) {
@@ -210,6 +238,17 @@ final class JsonOut {
         }
         String shortest = Double.toString(value);
         return shortest.indexOf('E') < 0 ? shortest : new BigDecimal(shortest).toString();
+    }
+
+    /** Bytes that can be looked at while more are written. */
+    private static final class Buffer extends ByteArrayOutputStream {
+        Buffer(int size) {
+            super(size);
+        }
+
+        String textFrom(int from) {
+            return new String(buf, from, count - from, StandardCharsets.UTF_8);
+        }
     }
 
     /** It is written to memory. */

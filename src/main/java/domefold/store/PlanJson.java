@@ -19,9 +19,14 @@ import java.util.Optional;
 public final class PlanJson {
     public static final String FORMAT = "domefold-plan/1";
 
-    private final JsonOut out = new JsonOut();
+    /** A candidate with all it has to say. */
+    private static final int BYTES_A_CANDIDATE = 10_000;
 
-    private PlanJson() {}
+    private final JsonOut out;
+
+    private PlanJson(JsonOut out) {
+        this.out = out;
+    }
 
     /**
      * The plan as text.
@@ -48,7 +53,7 @@ public final class PlanJson {
     }
 
     private static JsonOut written(Plan plan, String engine) {
-        PlanJson writer = new PlanJson();
+        PlanJson writer = new PlanJson(new JsonOut(true, BYTES_A_CANDIDATE * (1 + plan.candidates().size())));
         writer.plan(plan, engine);
         return writer.out;
     }
@@ -101,7 +106,7 @@ public final class PlanJson {
             out.nothing("incisionCm");
         }
         if (candidate.followUp().isPresent()) {
-            out.object("followUp", () -> followUp(candidate.followUp().get()));
+            out.again("followUp", candidate.followUp().get(), () -> followUp(candidate.followUp().get()));
         } else {
             out.nothing("followUp");
         }

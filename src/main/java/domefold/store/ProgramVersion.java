@@ -1,7 +1,6 @@
 package domefold.store;
 
 import java.io.IOException;
-import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 
@@ -11,11 +10,10 @@ public final class ProgramVersion {
 
     /** For example {@code 0.1.0}. */
     public static String text() {
-        try (InputStream in = ProgramVersion.class.getResourceAsStream("/version.txt")) {
-            if (in == null) {
-                throw new IllegalStateException("the program was built without /version.txt");
-            }
-            return new String(in.readAllBytes(), StandardCharsets.UTF_8).strip();
+        try {
+            byte[] bytes = Shipped.bytes("version.txt")
+                    .orElseThrow(() -> new IllegalStateException("the program was built without version.txt"));
+            return new String(bytes, StandardCharsets.UTF_8).strip();
         } catch (IOException failure) {
             throw new UncheckedIOException(failure);
         }

@@ -43,7 +43,7 @@ final class RecordReader {
         }
         Fields settled = top.needObject("settled");
         settled.only("left", "right");
-        Case inputs = CaseReader.read(top.needObject("case"), Set.of(), false);
+        Case inputs = CaseReader.read(top.needObject("case"), false);
         return new ConsultRecord(id(top), top.needInteger("version", 1, MOST_VERSIONS), status, top.needBool("practice"),
                 inputs, top.objects("answers", RecordReader::answer), top.needObject("plan").source(),
                 settled.object("left").map(side -> settlement(Side.LEFT, side)),

@@ -22,7 +22,7 @@ final class Processes {
 
     static List<String> program(String... arguments) {
         List<String> words = new ArrayList<>(List.of(JAVA.toString()));
-        words.addAll(LauncherFlags.list());
+        words.addAll(LauncherFlags.list(arguments.length == 0 ? "" : arguments[0]));
         words.addAll(List.of("-jar", TARGET.resolve("domefold.jar").toString()));
         words.addAll(List.of(arguments));
         return words;
@@ -30,7 +30,7 @@ final class Processes {
 
     static List<String> empty() {
         List<String> words = new ArrayList<>(List.of(JAVA.toString()));
-        LauncherFlags.list().stream().filter(flag -> !flag.contains("SharedArchiveFile")).forEach(words::add);
+        LauncherFlags.list("").stream().filter(flag -> !flag.contains("SharedArchiveFile")).forEach(words::add);
         words.addAll(List.of("-cp", TARGET.resolve("test-classes").toString(), "domefold.bench.EmptyMain"));
         return words;
     }

@@ -58,7 +58,7 @@ final class Consulting implements AutoCloseable {
             return terminal.command("domefold.app.Main");
         }
         StringBuilder words = new StringBuilder(Path.of(System.getProperty("java.home"), "bin", "java").toString());
-        LauncherFlags.list().forEach(flag -> words.append(" '").append(flag).append('\''));
+        LauncherFlags.list("consult").forEach(flag -> words.append(" '").append(flag).append('\''));
         return words.append(" -jar '").append(JAR.toAbsolutePath()).append('\'').toString();
     }
 

@@ -112,12 +112,12 @@ class InsertionReferenceTest {
     @Test
     void thePracticeRowsAreReadBySize() {
         Table table = Rows.EVIDENCE.table("incision");
-        assertEquals(new Band(4, 5), PublishedOpenings.practice(table, Rows.gel(0.345, 300), false).orElseThrow());
-        assertEquals(new Band(4.5, 5.25), PublishedOpenings.practice(table, Rows.gel(0.345, 400), false).orElseThrow());
-        assertEquals(new Band(4.5, 5.25), PublishedOpenings.practice(table, Rows.gel(0.345, 500), false).orElseThrow());
-        assertEquals(new Band(3.5, 3.75), PublishedOpenings.practice(table, Rows.gel(0.345, 400), true).orElseThrow());
-        assertTrue(PublishedOpenings.practice(table, Rows.gel(0.345, 401), true).isEmpty());
-        assertEquals(new Band(2.5, 3.5), PublishedOpenings.practice(table, Rows.saline(0.345, 300), false).orElseThrow());
+        assertEquals(new Band(4, 5), PublishedOpenings.of(table).practice(Rows.gel(0.345, 300), false).orElseThrow());
+        assertEquals(new Band(4.5, 5.25), PublishedOpenings.of(table).practice(Rows.gel(0.345, 400), false).orElseThrow());
+        assertEquals(new Band(4.5, 5.25), PublishedOpenings.of(table).practice(Rows.gel(0.345, 500), false).orElseThrow());
+        assertEquals(new Band(3.5, 3.75), PublishedOpenings.of(table).practice(Rows.gel(0.345, 400), true).orElseThrow());
+        assertTrue(PublishedOpenings.of(table).practice(Rows.gel(0.345, 401), true).isEmpty());
+        assertEquals(new Band(2.5, 3.5), PublishedOpenings.of(table).practice(Rows.saline(0.345, 300), false).orElseThrow());
     }
 
     @Test

@@ -1,5 +1,6 @@
 package domefold.shell;
 
+import domefold.basics.GaussLegendre;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.Arrays;

@@ -1,5 +1,6 @@
 package domefold.shell;
 
+import domefold.basics.GaussLegendre;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;

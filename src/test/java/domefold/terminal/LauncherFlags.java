@@ -7,18 +7,13 @@ import java.util.List;
 
 /** What {@code scripts/run} gives to Java, asked of the scripts themselves. */
 public final class LauncherFlags {
-    private static final List<String> FLAGS = read();
-
     private LauncherFlags() {}
 
-    public static List<String> list() {
-        return FLAGS;
-    }
-
-    private static List<String> read() {
+    /** @param word the program's first, empty where there is none */
+    public static List<String> list(String word) {
         try {
-            Process shell = new ProcessBuilder("bash", "-c", ". scripts/lib.sh && set_java_flags && printf '%s\\n' \"${java_flags[@]}\"")
-                    .redirectError(ProcessBuilder.Redirect.INHERIT).start();
+            Process shell = new ProcessBuilder("bash", "-c", ". scripts/lib.sh && set_java_flags \"$1\" && printf '%s\\n' \"${java_flags[@]}\"",
+                    "flags", word).redirectError(ProcessBuilder.Redirect.INHERIT).start();
             String flags = new String(shell.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
             if (flags.isBlank()) {
                 throw new IllegalStateException("scripts/lib.sh names no flags");

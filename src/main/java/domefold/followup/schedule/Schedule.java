@@ -1,5 +1,6 @@
 package domefold.followup.schedule;
 
+import domefold.basics.Lists;
 import domefold.device.Fill;
 import domefold.evidence.Status;
 import java.util.ArrayList;
@@ -75,7 +76,7 @@ public record Schedule(
     }
 
     private List<Integer> fixedTo(int horizonYears) {
-        return fixedYears.stream().filter(year -> year <= horizonYears).toList();
+        return Lists.where(fixedYears, year -> year <= horizonYears);
     }
 
     private static List<Integer> count(int first, int interval, int horizonYears) {

@@ -1,8 +1,7 @@
 package domefold.followup.schedule;
 
+import domefold.basics.Lists;
 import domefold.device.Fill;
-import java.util.Locale;
-import java.util.stream.Collectors;
 
 /** A schedule in sentences. */
 public final class ScheduleWords {
@@ -34,14 +33,14 @@ public final class ScheduleWords {
     }
 
     private static String cycle(Schedule schedule, Schedule.Cycle c) {
-        return String.format(Locale.ROOT, "%s asks for %s, first at year %s, then every %s.", schedule.id(),
-                schedule.modality(), span(c.firstLowYears(), c.firstHighYears()),
-                c.intervalHighYears() == 1 ? "year" : span(c.intervalLowYears(), c.intervalHighYears()) + " years");
+        return schedule.id() + " asks for " + schedule.modality() + ", first at year " + span(c.firstLowYears(), c.firstHighYears())
+                + ", then every " + (c.intervalHighYears() == 1 ? "year" : span(c.intervalLowYears(), c.intervalHighYears()) + " years")
+                + ".";
     }
 
     private static String fixed(Schedule schedule, int horizonYears) {
         int last = schedule.fixedYears().get(schedule.fixedYears().size() - 1);
-        String years = schedule.fixedYears().stream().map(String::valueOf).collect(Collectors.joining(", "));
+        String years = Lists.joined(schedule.fixedYears(), ", ", String::valueOf);
         String after = horizonYears > last ? " Nothing is published for the years after " + last + "." : "";
         return schedule.id() + " asks for " + schedule.modality() + " at years " + years + " only." + after;
     }

@@ -1,5 +1,6 @@
 package domefold.followup.schedule;
 
+import domefold.basics.Lists;
 import domefold.device.Fill;
 import domefold.evidence.Evidence;
 import domefold.evidence.Status;
@@ -12,10 +13,11 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Stream;
 
 /** All schedules of the surveillance table, superseded ones included, in table order. */
 public final class Schedules {
+    private static final List<String> CYCLE = List.of("first_year_low", "first_year_high", "interval_low", "interval_high");
+
     private final Map<String, Schedule> byId;
 
     private Schedules(Map<String, Schedule> byId) {
@@ -79,8 +81,7 @@ public final class Schedules {
 
     /** A row with an interval and no first year (a yearly clinical check, say) gives no imaging years. */
     private static Optional<Schedule.Cycle> cycle(Table.Row row) {
-        if (Stream.of("first_year_low", "first_year_high", "interval_low", "interval_high")
-                .anyMatch(column -> row.text(column).isEmpty())) {
+        if (Lists.any(CYCLE, column -> row.text(column).isEmpty())) {
             return Optional.empty();
         }
         return Optional.of(new Schedule.Cycle(years(row, "first_year_low"), years(row, "first_year_high"),
@@ -92,6 +93,6 @@ public final class Schedules {
     }
 
     private static List<Integer> fixed(String cell) {
-        return cell.isEmpty() ? List.of() : Stream.of(cell.split("\\|")).map(Integer::parseInt).toList();
+        return cell.isEmpty() ? List.of() : Lists.map(List.of(cell.split("\\|")), Integer::valueOf);
     }
 }

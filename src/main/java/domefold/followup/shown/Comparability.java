@@ -1,16 +1,20 @@
 package domefold.followup.shown;
 
+import domefold.basics.Lists;
 import domefold.device.Device;
 import domefold.device.Fill;
 import domefold.device.Surface;
 import domefold.evidence.Status;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.stream.Stream;
 
 /** Whether a published row may stand for a first operation with a given device, and if not, why not. */
 public final class Comparability {
     private static final double SAME_CM = 1e-9;
+
+    private static final List<String> UNUSABLE = List.of("do not use", "do not fit", "leave out of fits");
+    private static final List<String> PART_OF_A_COHORT = List.of("under muscle", "over muscle", "three surgeons", "filled");
 
     private Comparability() {}
 
@@ -23,7 +27,7 @@ public final class Comparability {
     public static Optional<String> whyUnusable(OutcomeRow row) {
         String note = row.note().toLowerCase(Locale.ROOT);
         if (row.status() == Status.MEMORY_LOW
-                || Stream.of("do not use", "do not fit", "leave out of fits").anyMatch(note::contains)) {
+                || Lists.any(UNUSABLE, note::contains)) {
             return Optional.of(row.study() + ": the table marks the row as not to be used (" + row.note() + ")");
         }
         return row.percent().isEmpty() ? Optional.of(row.study() + ": no estimate is printed") : Optional.empty();
@@ -38,7 +42,7 @@ public final class Comparability {
         if (!indication.startsWith("primary augmentation") || indication.contains("reconstruction")) {
             return Optional.of(row.study() + ": not a cohort of first augmentations only (" + indication + ")");
         }
-        if (Stream.of("under muscle", "over muscle", "three surgeons", "filled").anyMatch(indication::contains)) {
+        if (Lists.any(PART_OF_A_COHORT, indication::contains)) {
             return Optional.of(row.study() + ": part of a cohort (" + indication + ")");
         }
         return row.estimator().equals("km") ? Optional.empty()

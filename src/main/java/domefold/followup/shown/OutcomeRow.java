@@ -1,5 +1,6 @@
 package domefold.followup.shown;
 
+import domefold.basics.Lists;
 import domefold.evidence.Evidence;
 import domefold.evidence.Status;
 import domefold.evidence.Table;
@@ -43,7 +44,7 @@ public record OutcomeRow(
 
     /** All rows, the unusable ones included, in table order. */
     public static List<OutcomeRow> all(Evidence evidence) {
-        return evidence.once(All.class, of -> new All(of.table("outcomes").rows().stream().map(OutcomeRow::of).toList())).rows();
+        return evidence.once(All.class, of -> new All(Lists.map(of.table("outcomes").rows(), OutcomeRow::of))).rows();
     }
 
     private record All(List<OutcomeRow> rows) {}

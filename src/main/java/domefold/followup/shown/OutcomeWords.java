@@ -1,7 +1,10 @@
 package domefold.followup.shown;
 
+import domefold.basics.Order;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 
 /** Outcome codes of the table as people say them, and the order in which they are shown. */
 public final class OutcomeWords {
@@ -23,8 +26,12 @@ public final class OutcomeWords {
         return WORDS.getOrDefault(outcome, outcome.replace('_', ' '));
     }
 
-    /** Place of an outcome in a table: those of {@link #FIRST}, then the rest. */
-    static int rank(String outcome) {
+    /** The order of a table: outcomes of {@link #FIRST}, then the rest; of one outcome, women before implants. */
+    static <T> Comparator<T> order(Function<T, String> outcome, Function<T, String> unit) {
+        return Order.then(Order.byRank(row -> rank(outcome.apply(row))), Order.byRank(row -> unit.apply(row).equals("patient") ? 0 : 1));
+    }
+
+    private static int rank(String outcome) {
         int place = FIRST.indexOf(outcome);
         return place < 0 ? FIRST.size() : place;
     }

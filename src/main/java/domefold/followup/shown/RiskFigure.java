@@ -1,10 +1,11 @@
 package domefold.followup.shown;
 
+import domefold.basics.Lists;
 import domefold.device.Device;
 import domefold.evidence.Status;
 import domefold.outcome.Band;
 import java.util.ArrayList;
-import java.util.Comparator;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -37,21 +38,20 @@ public record RiskFigure(String outcome, int year, Band per100, String unit, Lis
                 byOutcomeAndUnit.computeIfAbsent(row.outcome() + "|" + row.unit(), key -> new ArrayList<>()).add(row);
             }
         }
-        return byOutcomeAndUnit.values().stream().map(rows -> of(year, withoutSupersededLocks(rows)))
-                .sorted(Comparator.comparingInt((RiskFigure figure) -> OutcomeWords.rank(figure.outcome()))
-                        .thenComparing(figure -> !figure.unit().equals("patient"))).toList();
+        List<RiskFigure> figures = new ArrayList<>(Lists.map(byOutcomeAndUnit.values(), rows -> of(year, withoutSupersededLocks(rows))));
+        figures.sort(OutcomeWords.order(RiskFigure::outcome, RiskFigure::unit));
+        return List.copyOf(figures);
     }
 
     private static RiskFigure of(int year, List<OutcomeRow> rows) {
-        double low = rows.stream().mapToDouble(row -> row.percent().orElseThrow()).min().orElseThrow();
-        double high = rows.stream().mapToDouble(row -> row.percent().orElseThrow()).max().orElseThrow();
+        double low = Lists.least(rows, row -> row.percent().orElseThrow());
+        double high = Lists.most(rows, row -> row.percent().orElseThrow());
         return new RiskFigure(rows.get(0).outcome(), year, new Band(low, high), rows.get(0).unit(), rows);
     }
 
     /** Where a cohort has a final and an interim point for the same thing, the final one stands. */
     private static List<OutcomeRow> withoutSupersededLocks(List<OutcomeRow> rows) {
-        return rows.stream().filter(row -> !interim(row) || rows.stream()
-                .noneMatch(other -> other.study().equals(row.study()) && !interim(other))).toList();
+        return Lists.where(rows, row -> !interim(row) || !Lists.any(rows, other -> other.study().equals(row.study()) && !interim(other)));
     }
 
     private static boolean interim(OutcomeRow row) {
@@ -60,17 +60,17 @@ public record RiskFigure(String outcome, int year, Band per100, String unit, Lis
 
     /** How the least sure of its points came to us. */
     public Status status() {
-        return rows.stream().map(OutcomeRow::status).max(Comparator.naturalOrder()).orElseThrow();
+        return Collections.max(Lists.map(rows, OutcomeRow::status));
     }
 
     /** True when a point came from memory. */
     public boolean restsOnMemory() {
-        return rows.stream().anyMatch(row -> row.status().isMemory());
+        return Lists.any(rows, row -> row.status().isMemory());
     }
 
     /** True when a cohort behind it had both surfaces, or a surface that is not named. */
     public boolean mixesSurfaces() {
-        return rows.stream().anyMatch(row -> row.surfaceWords().equals("mixed")
+        return Lists.any(rows, row -> row.surfaceWords().equals("mixed")
                 || (row.surfaceWords().contains("smooth") && row.surfaceWords().contains("textured")));
     }
 

@@ -1,9 +1,9 @@
 package domefold.followup.shown;
 
+import domefold.basics.Lists;
 import domefold.device.Device;
 import domefold.evidence.Evidence;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -39,17 +39,15 @@ public record RiskTable(int year, List<Device> devices, List<Row> rows) {
 
     public static RiskTable of(List<Device> devices, int year, Evidence evidence) {
         List<OutcomeRow> table = OutcomeRow.all(evidence);
-        List<List<RiskFigure>> columns = devices.stream().map(device -> RiskFigure.of(device, year, table)).toList();
+        List<List<RiskFigure>> columns = Lists.map(devices, device -> RiskFigure.of(device, year, table));
         Set<List<String>> keys = new LinkedHashSet<>();
         columns.forEach(column -> column.forEach(figure -> keys.add(List.of(figure.outcome(), figure.unit()))));
         List<Row> rows = new ArrayList<>();
         for (List<String> key : keys) {
-            rows.add(new Row(key.get(0), key.get(1), columns.stream().map(column -> column.stream()
-                    .filter(figure -> figure.outcome().equals(key.get(0)) && figure.unit().equals(key.get(1)))
-                    .findFirst()).toList()));
+            rows.add(new Row(key.get(0), key.get(1), Lists.map(columns, column -> Lists.first(column,
+                    figure -> figure.outcome().equals(key.get(0)) && figure.unit().equals(key.get(1))))));
         }
-        rows.sort(Comparator.comparingInt((Row row) -> OutcomeWords.rank(row.outcome()))
-                .thenComparing(row -> !row.unit().equals("patient")));
+        rows.sort(OutcomeWords.order(Row::outcome, Row::unit));
         return new RiskTable(year, devices, rows);
     }
 
@@ -64,6 +62,6 @@ public record RiskTable(int year, List<Device> devices, List<Row> rows) {
         String span = figure.rows().size() == 1 ? "one cohort" : "range over " + figure.rows().size() + " cohorts";
         return figure.words() + " by year " + year + ", per " + DENOMINATOR + " " + who + ": "
                 + Framing.both(figure.per100()) + " (" + span + ": "
-                + String.join("; ", figure.rows().stream().map(OutcomeRow::provenance).toList()) + ")";
+                + String.join("; ", Lists.map(figure.rows(), OutcomeRow::provenance)) + ")";
     }
 }

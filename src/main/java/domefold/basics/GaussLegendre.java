@@ -1,16 +1,16 @@
-package domefold.shell;
+package domefold.basics;
 
 import java.util.function.DoubleUnaryOperator;
 
 /** Gauss-Legendre quadrature with a fixed number of points; nodes by Newton on the Legendre recurrence. */
-final class GaussLegendre {
-    static final GaussLegendre FIVE = new GaussLegendre(5);
-    static final GaussLegendre THIRTY = new GaussLegendre(30);
+public final class GaussLegendre {
+    public static final GaussLegendre FIVE = new GaussLegendre(5);
+    public static final GaussLegendre THIRTY = new GaussLegendre(30);
 
     private final double[] node;
     private final double[] weight;
 
-    GaussLegendre(int points) {
+    public GaussLegendre(int points) {
         node = new double[points];
         weight = new double[points];
         for (int i = 0; i < points; i++) {
@@ -32,21 +32,21 @@ final class GaussLegendre {
         }
     }
 
-    int points() {
+    public int points() {
         return node.length;
     }
 
     /** Node i scaled to the interval. */
-    double at(int i, double from, double to) {
+    public double at(int i, double from, double to) {
         return 0.5 * (from + to) + 0.5 * (to - from) * node[i];
     }
 
     /** Weight i scaled to the interval. */
-    double weight(int i, double from, double to) {
+    public double weight(int i, double from, double to) {
         return 0.5 * (to - from) * weight[i];
     }
 
-    double integrate(DoubleUnaryOperator f, double from, double to) {
+    public double integrate(DoubleUnaryOperator f, double from, double to) {
         double sum = 0;
         for (int i = 0; i < node.length; i++) {
             sum += weight[i] * f.applyAsDouble(at(i, from, to));

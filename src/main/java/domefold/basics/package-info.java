@@ -1,0 +1,2 @@
+/** Loops over lists and letters, for the rooms that every start of a plan goes through. */
+package domefold.basics;

@@ -1,0 +1,2 @@
+/** What the build does to compiled classes. */
+package domefold.build;
