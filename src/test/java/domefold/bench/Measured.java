@@ -162,8 +162,10 @@ public final class Measured {
         line("|---|---|---|---|---|---|---|");
         Processes.Cost empty = Processes.cost(Processes.empty());
         Processes.Cost plan = Processes.cost(Processes.program("plan", "demo-data/ordinary.json", "--as", "json"));
+        Processes.Cost text = Processes.cost(Processes.program("plan", "demo-data/ordinary.json"));
         row("baseline, to its end", empty.ms(), "ms", empty.ms());
         row("`plan` of a case as JSON, to its end", plan.ms(), "ms", empty.ms());
+        row("`plan` of a case as text, to its end", text.ms(), "ms", empty.ms());
         Path home = Files.createTempDirectory("domefold-bench");
         RecordsBench.make(RECORDS, RECORD_KB, home.resolve("records"));
         Processes.Cost find = Processes.cost(Processes.program("records", "find", RecordsBench.code(RECORDS / 2)), home);
