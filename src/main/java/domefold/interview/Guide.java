@@ -4,6 +4,7 @@ import domefold.device.Catalogue;
 import domefold.engine.Gate;
 import domefold.engine.ReadingCheck;
 import domefold.evidence.Evidence;
+import domefold.evidence.Status;
 import domefold.evidence.Table;
 import domefold.patient.Case;
 import domefold.patient.Measure;
@@ -39,6 +40,11 @@ public record Guide(
         return Gate.check(measure, value, evidence);
     }
 
+    /** Where it comes from and how sure that is, which is not said twice where the source is the status itself. */
+    public static String sourced(String source, Status status) {
+        return "Source: " + source + (source.endsWith(status.words()) ? "." : " (" + status.words() + ").");
+    }
+
     /** How that reading is taken, in sentences, with who says so. */
     List<String> howTaken(Measure measure) {
         for (Table.Row row : evidence.table("measurements").rows()) {
@@ -47,7 +53,7 @@ public record Guide(
                 return Stream.of(
                         Words.sentence(row.text("definition")),
                         Words.sentence(row.text("how_taken")),
-                        "Source: " + row.text("source") + " (" + row.text("status") + ").",
+                        sourced(row.text("source"), Status.of(row.text("status"))),
                         raters.isBlank() ? "" : Words.sentence("between raters: " + raters)).filter(line -> !line.isEmpty()).toList();
             }
         }

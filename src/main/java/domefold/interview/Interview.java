@@ -142,7 +142,7 @@ public final class Interview {
             } else {
                 return new Reply(this, Reply.Kind.REFUSED, List.of(question.required()
                         ? "An answer is needed here: " + question.expects() + "."
-                        : "An answer (" + question.expects() + "), or `skip`."));
+                        : "An answer, or `skip`: " + question.expects() + "."));
             }
         }
         return taken(question.id(), answer);

@@ -120,7 +120,7 @@ final class Questions {
                 List.of("A code that your practice can trace; no name, no birth date.",
                         "Enter takes the code offered; its last digit is a check digit."),
                 dossier -> Optional.of(dossier.patientCase().code()).filter(code -> !code.isBlank()),
-                (dossier, guide) -> Optional.of(guide.offeredCode()).filter(code -> !code.isBlank()),
+                (dossier, guide) -> Optional.of(guide.offeredCode()).filter(code -> !code.isBlank() && dossier.patientCase().code().isBlank()),
                 (typed, dossier, guide) -> {
                     String code = typed.strip();
                     if (!code.matches("[A-Za-z0-9][A-Za-z0-9._-]*") || code.length() > LONGEST_CODE) {

@@ -39,6 +39,10 @@ final class WeightsEntry implements Question {
     @Override
     public Taken answer(String typed, Dossier dossier, Guide guide) {
         List<Integer> digits = new ArrayList<>();
+        if (typed.chars().anyMatch(Character::isLetter)) {
+            throw new Refusal("seven-weights", id(), "'" + typed.strip() + "' is no weight; seven numbers 0 to 5 are expected,"
+                    + " for example 3 2 5 2 1 4 1");
+        }
         for (char c : typed.replaceAll("[\\s,;/]", "").toCharArray()) {
             if (c < '0' || c > '5') {
                 throw new Refusal("weight-range", id(), "'" + c + "' is not a weight; 0 does not matter, 5 matters most");

@@ -1,5 +1,6 @@
 package domefold.line;
 
+import domefold.interview.Guide;
 import domefold.interview.Interview;
 import domefold.outcome.Figures;
 import domefold.outcome.Working;
@@ -30,7 +31,7 @@ final class WhyInWords {
                 String result = Double.isFinite(working.value())
                         ? " = " + Figures.of(working.value(), 0, 2) + (working.unit().isBlank() ? "" : " " + working.unit()) : "";
                 page.hanging("  ", working.quantity() + ": " + working.expression() + result + ".");
-                page.hanging("    ", "Source: " + working.source() + " (" + working.status().words() + ").");
+                page.hanging("    ", Guide.sourced(working.source(), working.status()));
                 said++;
             }
         }

@@ -43,7 +43,7 @@ final class PlanNotes {
             notes.add(new Note("schedule-not-chosen", "no imaging schedule is chosen, so no exams are counted"));
         }
         if (catalogue.invented()) {
-            notes.add(new Note("invented-catalogue", "the device list is invented; replace it by the practice's own before"
+            notes.add(new Note("invented-catalogue", "the device list is invented; replace it with the practice's own before"
                     + " clinical use"));
         }
         memory(left, right, notes);

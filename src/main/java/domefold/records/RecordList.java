@@ -1,5 +1,6 @@
 package domefold.records;
 
+import domefold.outcome.Numbers;
 import domefold.record.CaseCode;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -58,7 +59,7 @@ public final class RecordList {
         }
         String code = text.strip().replaceFirst("^(?i)case:", "").toUpperCase(Locale.ROOT);
         StringBuilder words = new StringBuilder("No record answers to " + RecordQuery.typed(text).inWords() + " among "
-                + headers.size() + ".");
+                + Numbers.count(headers.size(), "record", "records") + ".");
         if (CaseCode.isMistyped(code)) {
             words.append(" The check digit of ").append(code).append(" does not hold; it was mistyped.");
         }

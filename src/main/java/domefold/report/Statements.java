@@ -7,7 +7,7 @@ public final class Statements {
             + "device labelling and local rules come before anything printed here.";
 
     /** While the shipped device list is in use. */
-    public static final String INVENTED_LIST = "The device list is invented by a stated geometric rule; replace it by the "
+    public static final String INVENTED_LIST = "The device list is invented by a stated geometric rule; replace it with the "
             + "practice's own list before clinical use.";
 
     /** On everything made from an invented patient. */

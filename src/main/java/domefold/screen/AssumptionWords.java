@@ -1,5 +1,6 @@
 package domefold.screen;
 
+import domefold.canvas.TextWidth;
 import domefold.evidence.Constant;
 import domefold.evidence.Evidence;
 import domefold.evidence.Status;
@@ -84,9 +85,14 @@ final class AssumptionWords {
     }
 
     /** The assumptions in one line. */
-    static String line(Assumptions now) {
-        return now.schedule().orElse("no schedule") + "   " + exam(now.strategy()) + "   " + share(now.adherence())
-                + " attended   to year " + now.horizonYears();
+    static String line(Assumptions now, int width, char ellipsis) {
+        String schedule = now.schedule().orElse("no schedule");
+        String rest = "   " + exam(now.strategy()) + "   " + share(now.adherence()) + " attended   to year " + now.horizonYears();
+        if (TextWidth.of(schedule + rest) <= width) {
+            return schedule + rest;
+        }
+        String closer = rest.replace("   ", "  ");
+        return TextWidth.cut(schedule, Math.max(1, width - TextWidth.of(closer)), ellipsis) + closer;
     }
 
     /** Each assumption with its source; a changed one also says what the consult has. */

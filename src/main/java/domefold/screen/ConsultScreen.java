@@ -170,12 +170,19 @@ public record ConsultScreen(
         Room now = reply.interview().room();
         ConsultScreen next = with(reply.interview(), shown == before || reply.kind() == Reply.Kind.UNDONE ? roomAfter(before, now) : shown)
                 .withEntry(EntryLine.EMPTY)
-                .saying(reply.kind() == Reply.Kind.UNDONE ? reply.lines() : List.of(), Role.FAINT);
+                .saying(reply.kind() == Reply.Kind.UNDONE ? reply.lines() : outOfSight(reply), Role.FAINT);
         if (reply.kind() == Reply.Kind.UNDONE) {
             return new Step(next, new Effect.Journal(code(next), what, "", ""));
         }
         Exchange taken = lastOf(reply.interview());
         return new Step(next, new Effect.Journal(code(next), what, taken.questionId(), taken.typed()));
+    }
+
+    /** What was taken, where the room shows no conversation in which it would be seen. */
+    private List<String> outOfSight(Reply reply) {
+        Exchange taken = lastOf(reply.interview());
+        return shown.asks() ? List.of() : List.of("Taken: " + reply.interview().question(taken.questionId()).label()
+                .toLowerCase(java.util.Locale.ROOT) + ", " + taken.shown() + ".");
     }
 
     /** From the last question before the limits the way leads to the limits, not past them. */

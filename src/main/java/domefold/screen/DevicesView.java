@@ -72,7 +72,7 @@ final class DevicesView {
                 .containsKey(rows.get(Math.min(state.cursor(), rows.size() - 1)).device().id())
                 ? dominated(screen, rows.get(Math.min(state.cursor(), rows.size() - 1))) : (state.fittingOnly() ? rows.size() + " of " + devices(plan.candidates().size()) + ", "
                 : devices(rows.size()) + ", ") + fits + (fits == 1 ? " fits" : " fit") + " both sides; " + state.sort().words();
-        canvas.textWithin(column, row, width, heading, Role.FAINT);
+        canvas.textWithin(column, row, width, canvas.width(heading) <= width ? heading : heading.replace(" devices, ", ", "), Role.FAINT);
         canvas.textWithin(column, row + 1, width, header(width), Role.LABEL);
         ByWishes chosen = screen.interview().byWishes();
         int room = height - 2;

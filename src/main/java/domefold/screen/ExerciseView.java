@@ -51,30 +51,34 @@ final class ExerciseView {
         lines.add(new OverlayView.Line(0, "", Role.BODY));
         lines.add(new OverlayView.Line(0, "Take the readings you need, then state your own plan. The limits and the devices open"
                 + " once it is handed in.", Role.FAINT));
-        int after = PracticeChrome.lines(canvas, 1, row, Math.min(WIDEST_TEXT, canvas.columns() - 2), height - 4, lines, screen.scroll());
-        asked(canvas, 1, after + 1, canvas.columns() - 2, screen, "Enter takes the frame's readings, `ask upper pinch` one, `state` to your plan.");
+        List<String> now = canvas.wrap("Enter takes the frame's readings, `ask upper pinch` one, `state` to your plan.", canvas.columns() - 2);
+        int after = PracticeChrome.lines(canvas, 1, row, Math.min(WIDEST_TEXT, canvas.columns() - 2), height - 3 - now.size(), lines, screen.scroll());
+        asked(canvas, 1, after + 1, canvas.columns() - 2, screen, now);
     }
 
     private static void reading(Canvas canvas, int row, int height, PracticeScreen screen) {
         Exercise exercise = screen.exercise();
         Page page = exercise.page();
         var readings = exercise.readings(page);
+        List<String> now = canvas.wrap("Enter goes on, `ask upper pinch` takes one reading, `state` goes to your plan.", canvas.columns() - 2);
         int at = row;
         if (readings.isEmpty()) {
             canvas.text(1, at, "Nothing is taken here yet: `ask " + page.title().toLowerCase(java.util.Locale.ROOT)
                     + "` takes this page's readings.", Role.FAINT);
             at += 1;
         } else {
-            at = ReadingsTable.draw(canvas, 1, row, Math.min(WIDEST_TEXT, canvas.columns() - 2), height - 3, readings, screen.scroll());
+            at = ReadingsTable.draw(canvas, 1, row, Math.min(WIDEST_TEXT, canvas.columns() - 2), height - 2 - now.size(), readings, screen.scroll());
         }
-        asked(canvas, 1, at + 1, canvas.columns() - 2, screen, "Enter goes on, `ask upper pinch` takes one reading, `state` goes to your plan.");
+        asked(canvas, 1, at + 1, canvas.columns() - 2, screen, now);
     }
 
     /** What to do now, the line being typed and what was said last. */
-    private static void asked(Canvas canvas, int column, int row, int width, PracticeScreen screen, String enter) {
-        canvas.textWithin(column, row, width, enter, Role.QUESTION);
-        screen.entry().draw(canvas, column, row + 1, width);
-        said(canvas, column, row + 2, width, 2, screen);
+    private static void asked(Canvas canvas, int column, int row, int width, PracticeScreen screen, List<String> now) {
+        for (int i = 0; i < now.size(); i++) {
+            canvas.text(column, row + i, now.get(i), Role.QUESTION);
+        }
+        screen.entry().draw(canvas, column, row + now.size(), width);
+        said(canvas, column, row + now.size() + 1, width, 2, screen);
     }
 
     private static void said(Canvas canvas, int column, int row, int width, int rows, PracticeScreen screen) {
@@ -123,7 +127,9 @@ final class ExerciseView {
         List<String> said = screen.said().stream().flatMap(text -> TextWidth.wrap(text, width).stream()).toList();
         int saidRows = Math.min(said.size(), 3);
         Optional<Statement> current = exercise.current();
-        int asked = 3;
+        List<String> expected = canvas.wrap(current.map(one -> one.expects() + (one.required() ? "" : ", or skip"))
+                .orElse("`go fold` changes a statement, `back` the last one"), width);
+        int asked = 2 + expected.size();
         int room = height - asked - saidRows;
         int label = Math.min(WIDEST_LABEL, width * 2 / 5);
         List<Past> past = past(exercise, width - label - 1);
@@ -137,11 +143,12 @@ final class ExerciseView {
         at += past.isEmpty() ? 0 : 1;
         canvas.textWithin(column, at, width, current.map(Statement::prompt)
                 .orElse("Everything is stated: `commit` hands the plan in."), Role.QUESTION);
-        canvas.textWithin(column, at + 1, width, current.map(one -> one.expects() + (one.required() ? "" : ", or skip"))
-                .orElse("`go fold` changes a statement, `back` the last one"), Role.FAINT);
-        screen.entry().draw(canvas, column, at + 2, width);
+        for (int i = 0; i < expected.size(); i++) {
+            canvas.text(column, at + 1 + i, expected.get(i), Role.FAINT);
+        }
+        screen.entry().draw(canvas, column, at + 1 + expected.size(), width);
         for (int i = 0; i < saidRows; i++) {
-            canvas.textWithin(column, at + 3 + i, width, said.get(i), screen.saidRole());
+            canvas.textWithin(column, at + asked + i, width, said.get(i), screen.saidRole());
         }
     }
 }

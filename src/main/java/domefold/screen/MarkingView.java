@@ -82,8 +82,9 @@ final class MarkingView {
                 + Math.round(marking.percent()) + " %", Role.TITLE);
         at = canvas.text(at + 3, row, missed == 0 ? "no flag missed" : missed == 1 ? "1 flag missed" : missed + " flags missed",
                 missed == 0 ? Role.FITS : Role.OUTSIDE);
-        canvas.textWithin(at + 3, row, canvas.columns() - at - 4, screen.exercise().readings().size() + " of "
-                + screen.exercise().there() + " readings taken", Role.FAINT);
+        String taken = screen.exercise().readings().size() + " of " + screen.exercise().there();
+        canvas.textWithin(at + 3, row, canvas.columns() - at - 4, canvas.width(taken + " readings taken") <= canvas.columns() - at - 4
+                ? taken + " readings taken" : taken + " read", Role.FAINT);
     }
 
     private static String points(double value) {

@@ -51,10 +51,17 @@ final class OverlayView {
             return PairsView.onKey(screen, key);
         }
         return switch (key.kind()) {
-            case ESCAPE, ENTER, F1, F4 -> screen.withOverlay(Overlay.NONE);
+            case ESCAPE, ENTER -> screen.withOverlay(Overlay.NONE);
+            case F1 -> screen.withOverlay(other(overlay, Overlay.Kind.KEYS));
+            case F4 -> screen.withOverlay(other(overlay, Overlay.Kind.WORKING));
             default -> screen.withOverlay(key.isText() && key.codePoint() == 'q' ? Overlay.NONE
                     : new Overlay(overlay.kind(), overlay.scroll().onKey(key, PAGE_ROWS).orElse(overlay.scroll())));
         };
+    }
+
+    /** The key of the page that lies there closes it; the key of another opens that one in its place. */
+    private static Overlay other(Overlay now, Overlay.Kind asked) {
+        return now.kind() == asked ? Overlay.NONE : Overlay.of(asked);
     }
 
     /** A page longer than the window says itself how it is scrolled. */

@@ -69,7 +69,7 @@ record OwningScreen(ConsultScreen under, Owning owning, EntryLine entry, String 
     private void head(Canvas canvas, int width, int from, int fit, int each) {
         int at = canvas.text(1, Chrome.TOP, "What owning it asks", Role.TITLE);
         boolean changed = !owning.now().equals(owning.start());
-        canvas.textWithin(1, Chrome.TOP + 1, width, AssumptionWords.line(owning.now()), changed ? Role.QUESTION : Role.BODY);
+        canvas.textWithin(1, Chrome.TOP + 1, width, AssumptionWords.line(owning.now(), width, canvas.glyphs().ellipsis()), changed ? Role.QUESTION : Role.BODY);
         String note = changed ? "changed here; F10 goes back" : "as the consult has it";
         canvas.textWithin(at + 3, Chrome.TOP, width - at - 2, note, Role.FAINT);
         for (int i = 0; i < fit; i++) {

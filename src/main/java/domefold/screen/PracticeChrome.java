@@ -20,7 +20,7 @@ final class PracticeChrome {
         canvas.textWithin(at + 3, 0, canvas.columns() - at - BANNER.length() - 6, which, Role.LABEL);
         canvas.textRight(canvas.columns() - 1, 0, BANNER, Role.BANNER);
         canvas.fill(0, 2, canvas.columns(), canvas.glyphs().horizontal(), Role.FAINT);
-        canvas.textWithin(1, canvas.rows() - Chrome.BOTTOM, canvas.columns() - 2, desk.desk().list().sentence(),
+        canvas.textWithin(1, canvas.rows() - Chrome.BOTTOM, canvas.columns() - 2, desk.desk().list().sentence(canvas.columns() - 2),
                 desk.desk().guide().catalogue().invented() ? Role.BANNER : Role.FAINT);
     }
 

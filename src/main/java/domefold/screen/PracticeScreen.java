@@ -233,7 +233,7 @@ public record PracticeScreen(PracticeDesk desk, Exercise exercise, EntryLine ent
                     new Hint("F2", "readings"), new Hint("Ctrl-Z", "undo"), new Hint("Esc", "leaves"))
                     .filter(hint -> optional || !hint.key().equals("skip")).toList();
         }
-        return List.of(new Hint("Enter", "next page"), new Hint("ask ...", "one reading"), new Hint("state", "your plan"),
+        return List.of(new Hint("Enter", "next page"), new Hint("ask …", "one reading"), new Hint("state", "your plan"),
                         new Hint("F2", "page before"), new Hint("?", "help"), new Hint("Esc", "leaves"));
     }
 

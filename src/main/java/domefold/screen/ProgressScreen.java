@@ -19,6 +19,8 @@ import java.util.Map;
  * @param scroll how far the page is scrolled
  */
 public record ProgressScreen(PracticeDesk desk, PracticeScreen back, Scrolled scroll) implements Screen {
+    /** Rows of words below the bars that are still worth a window of their own. */
+    private static final int LEAST_WORDS = 4;
     private static final int LABEL = 21;
     private static final int WIDE = 110;
     private static final int WIDEST_BAR = 50;
@@ -52,6 +54,10 @@ public record ProgressScreen(PracticeDesk desk, PracticeScreen back, Scrolled sc
         }
         boolean wide = canvas.columns() >= WIDE;
         int width = wide ? canvas.columns() / 2 - 2 : canvas.columns() - 2;
+        if (!wide && height - desk.log().progress().byDecision().size() - 1 < LEAST_WORDS) {
+            PracticeChrome.lines(canvas, 1, Chrome.TOP, width, height, figures(), scroll);
+            return;
+        }
         int after = bars(canvas, width);
         if (wide) {
             PracticeChrome.lines(canvas, width + 4, Chrome.TOP, width - 2, height, words(), scroll);
@@ -79,6 +85,20 @@ public record ProgressScreen(PracticeDesk desk, PracticeScreen back, Scrolled sc
             }
         }
         return at;
+    }
+
+    /** Figures in place of bars and the words after them, scrolled together: for a window too low for both. */
+    private List<OverlayView.Line> figures() {
+        Constants constants = desk.desk().guide().evidence().constants();
+        List<Decision> weak = desk.log().progress().weakSpots(constants);
+        List<Decision> strong = desk.log().progress().strengths(constants);
+        List<OverlayView.Line> lines = new ArrayList<>();
+        desk.log().progress().byDecision().forEach((decision, score) -> lines.add(new OverlayView.Line(0,
+                TextWidth.padRight(decision.words(), LABEL) + TextWidth.padLeft(Math.round(score.percent()) + " %", 5)
+                        + (weak.contains(decision) ? " weak" : strong.contains(decision) ? " strong" : ""), Role.BODY)));
+        lines.add(new OverlayView.Line(0, "", Role.BODY));
+        lines.addAll(words());
+        return lines;
     }
 
     private List<OverlayView.Line> words() {

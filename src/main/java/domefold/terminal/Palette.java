@@ -28,7 +28,7 @@ public final class Palette {
                 new Shade(0xF0E442, 221, TextColor.ANSI.YELLOW_BRIGHT),
                 new Shade(0xF0733A, 209, TextColor.ANSI.RED_BRIGHT), new Shade(0x8A8A8A, 245, TextColor.ANSI.DEFAULT));
         static final Hues ON_LIGHT = new Hues(new Shade(0x0072B2, 25, TextColor.ANSI.BLUE),
-                new Shade(0x8F5A00, 94, TextColor.ANSI.MAGENTA), new Shade(0x00664D, 23, TextColor.ANSI.GREEN),
+                new Shade(0x8F5A00, 94, TextColor.ANSI.MAGENTA), new Shade(0x00664D, 23, TextColor.ANSI.BLUE),
                 new Shade(0x6B5900, 58, TextColor.ANSI.MAGENTA), new Shade(0xA83C00, 124, TextColor.ANSI.RED),
                 new Shade(0x626262, 241, TextColor.ANSI.DEFAULT));
     }

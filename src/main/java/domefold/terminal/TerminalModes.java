@@ -17,7 +17,7 @@ public record TerminalModes(ColourMode colour, boolean utf8, boolean light, bool
     private static final int LIGHT_GREY_GROUND = 7;
 
     /**
-     * Colours: {@code NO_COLOR} present and not empty comes first (no-color.org), then a dumb terminal, then
+     * Colours: {@code NO_COLOR} present and not empty comes first (no-color.org), then a dumb terminal or one without colours, then
      * {@code COLORTERM}, then the terminal's name. Characters: the first of {@code LC_ALL}, {@code LC_CTYPE}, {@code LANG}
      * that is not empty, as POSIX has it; the Linux console is ASCII because its fonts lack braille. What the user says
      * stands above both: {@code DOMEFOLD_GROUND=light} or {@code dark}, {@code DOMEFOLD_ASCII} not empty.
@@ -49,6 +49,9 @@ public record TerminalModes(ColourMode colour, boolean utf8, boolean light, bool
         if (dumb || !value(environment, "NO_COLOR").isEmpty()) {
             return ColourMode.NONE;
         }
+        if (inOneColour(term)) {
+            return ColourMode.NONE;
+        }
         String colours = value(environment, "COLORTERM").toLowerCase(Locale.ROOT);
         if (colours.equals("truecolor") || colours.equals("24bit")) {
             return ColourMode.RGB;
@@ -57,6 +60,13 @@ public record TerminalModes(ColourMode colour, boolean utf8, boolean light, bool
             return ColourMode.RGB;
         }
         return term.contains("256color") ? ColourMode.INDEXED_256 : ColourMode.ANSI_16;
+    }
+
+    /** The VT100 to VT420, and names that say so; what ignores colours must get the weights that tell roles apart without. */
+    private static boolean inOneColour(String term) {
+        boolean video = term.startsWith("vt") && term.length() >= 5 && term.charAt(2) >= '1' && term.charAt(2) <= '4'
+                && Character.isDigit(term.charAt(3)) && Character.isDigit(term.charAt(4));
+        return video || term.endsWith("-m") || term.endsWith("-mono");
     }
 
     private static boolean utf8(Map<String, String> environment) {

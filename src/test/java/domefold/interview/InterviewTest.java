@@ -41,6 +41,23 @@ class InterviewTest {
         assertEquals("ageYears", fresh().current().orElseThrow().id());
     }
 
+    @Test
+    void anEmptyLineNeverGivesACaseAnotherCode() {
+        Guide offering = new Guide(GUIDE.evidence(), GUIDE.catalogue(), GUIDE.topics(), GUIDE.planner(), "C-2026-0001-9");
+        Interview begun = Interview.begin(offering, new Dossier(Case.empty("", LocalDate.of(2026, 3, 4)), Choices.NONE));
+        assertEquals("C-2026-0001-9", begun.say("").interview().dossier().patientCase().code());
+        Interview named = begun.say("K-1").interview().go("case code").interview();
+        assertEquals("K-1", named.say("").interview().dossier().patientCase().code());
+        assertTrue(named.current().orElseThrow().offered(named.dossier(), offering).isEmpty());
+    }
+
+    @Test
+    void aWordWhereWeightsAreAskedIsNamedWhole() {
+        Reply reply = at("weights").say("smooth");
+        assertEquals(Reply.Kind.REFUSED, reply.kind());
+        assertTrue(reply.lines().get(0).startsWith("'smooth' is no weight; seven numbers"), reply.lines().toString());
+    }
+
     @ParameterizedTest(name = "{0}")
     @CsvSource(delimiter = '|', value = {
         "12.5 12.8|12.5|12.8", "12,5 12,8|12.5|12.8", "12.5, 12.8|12.5|12.8", "12.5,12.8|12.5|12.8",

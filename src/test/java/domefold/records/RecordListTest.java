@@ -66,7 +66,7 @@ class RecordListTest {
 
     @Test
     void anEmptyAnswerSaysWhatWasSearchedAndWhatIsNear() {
-        assertEquals("No record answers to case K-204I among 4. Nearest codes: K-2041, K-2042.",
+        assertEquals("No record answers to case K-204I among 4 records. Nearest codes: K-2041, K-2042.",
                 LIST.nothingFound("case:K-204I"));
         String words = LIST.nothingFound("C-2026-0042-8");
         assertTrue(words.contains("The check digit of C-2026-0042-8 does not hold"), words);

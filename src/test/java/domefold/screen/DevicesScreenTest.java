@@ -47,6 +47,18 @@ class DevicesScreenTest {
     }
 
     @Test
+    void anAnswerThatNoConversationShowsIsSaid() {
+        Walk volume = Walk.consult().lines(Walk.ORDINARY).key(Key.Kind.F2).key(Key.Kind.F3).key(Key.Kind.F3).line("320 330");
+        assertTrue(volume.picture(80, 24).contains("Taken: breast volume, LEFT 320 mL   RIGHT 330 mL."), volume.picture(80, 24));
+    }
+
+    @Test
+    void theHeadingOfTheListStandsWholeInTheNarrowestWindow() {
+        String picture = devices().picture(60, 18);
+        assertTrue(picture.contains("by her weights"), picture);
+    }
+
+    @Test
     void theFillTurnedIsThatOfTheFirstColumnHoweverOftenRightWasPressed() {
         for (int size : new int[] {60, 80, 160}) {
             Walk walk = threeSaline();

@@ -39,6 +39,14 @@ class KeyWordsTest {
     }
 
     @Test
+    void theKeyOfAPageOpensItOverAnotherAndClosesItOverItself() {
+        Walk walk = Walk.consult().lines(Walk.ORDINARY.subList(0, 6)).key(Key.character('?'));
+        assertEquals(Overlay.Kind.KEYS, ((ConsultScreen) walk.key(Key.Kind.F1).screen()).overlay().kind());
+        assertEquals(Overlay.Kind.WORKING, ((ConsultScreen) walk.key(Key.Kind.F4).screen()).overlay().kind());
+        assertEquals(Overlay.Kind.NONE, ((ConsultScreen) walk.key(Key.Kind.F4).screen()).overlay().kind());
+    }
+
+    @Test
     void scrollingIsPromisedOnlyWhereItHappensAndTheWayToAllAnswersIsNamed() {
         assertFalse(KeysPage.ROWS.stream().anyMatch(r -> r.where().equals("everywhere") && r.key().startsWith("PgUp")
                 && !r.meaning().contains("Limits")));

@@ -45,6 +45,14 @@ class OwningScreenTest {
         return consult(Walk.ORDINARY, pins, Optional.empty()).key(Key.Kind.F9);
     }
 
+    @Test
+    void theYearsCountedStandInTheNarrowestWindowWhateverTheSchedule() {
+        for (String schedule : List.of("US-2020", "ACR-2023-GEL-EARLY")) {
+            String picture = pane(GEL).line("schedule " + schedule).picture(60, 18);
+            assertTrue(picture.contains("attended  to year 20"), picture);
+        }
+    }
+
     private static OwningScreen owning(Walk walk) {
         return (OwningScreen) walk.screen();
     }

@@ -54,6 +54,14 @@ class PracticeScreensTest {
     }
 
     @Test
+    void theNarrowestWindowHoldsWhatToDoAndTheProgress() {
+        Approved.check("practice-history-60x18", PracticeWalk.on(2, 2).picture(60, 18));
+        Approved.check("practice-warnings-asked-60x18", atPlan().lines(PracticeWalk.PLAN.subList(0, 12)).picture(60, 18));
+        Approved.check("practice-marking-60x18", marked().picture(60, 18));
+        Approved.check("practice-progress-60x18", marked().line("progress").picture(60, 18));
+    }
+
+    @Test
     void nothingOfTheEngineOpensBeforeThePlanIsHandedIn() {
         Walk walk = atPlan();
         for (String word : List.of("devices", "limits")) {

@@ -8,12 +8,19 @@ import com.googlecode.lanterna.TextColor;
 import domefold.canvas.Role;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 
 class PaletteTest {
     /** Smallest contrast for text in WCAG 2.2, criterion 1.4.3. */
     private static final double LEAST_CONTRAST = 4.5;
+
+    private static final Map<TextColor.ANSI, TextColor> COMMON = Map.of(
+            TextColor.ANSI.RED, new TextColor.RGB(205, 0, 0), TextColor.ANSI.GREEN, new TextColor.RGB(0, 205, 0),
+            TextColor.ANSI.YELLOW, new TextColor.RGB(205, 205, 0), TextColor.ANSI.BLUE, new TextColor.RGB(0, 0, 238),
+            TextColor.ANSI.MAGENTA, new TextColor.RGB(205, 0, 205), TextColor.ANSI.CYAN, new TextColor.RGB(0, 205, 205),
+            TextColor.ANSI.RED_BRIGHT, new TextColor.RGB(255, 0, 0), TextColor.ANSI.YELLOW_BRIGHT, new TextColor.RGB(255, 255, 0));
 
     private static final Set<Role> WITHOUT_MEANING = EnumSet.of(Role.BODY, Role.FAINT, Role.LABEL, Role.DRAWING);
 
@@ -29,6 +36,20 @@ class PaletteTest {
                         assertTrue(contrast >= LEAST_CONTRAST, role + " " + mode + (light ? " on light " : " on dark ")
                                 + contrast);
                     }
+                }
+            }
+        }
+    }
+
+    /** The sixteen are the user's own; as a common terminal sets them, none of ours sinks into its ground. */
+    @Test
+    void theSixteenColoursStandOutAsACommonTerminalSetsThem() {
+        for (boolean light : new boolean[] {false, true}) {
+            Palette palette = new Palette(ColourMode.ANSI_16, light);
+            for (Role role : Role.values()) {
+                if (palette.of(role).ink() instanceof TextColor.ANSI ink && ink != TextColor.ANSI.DEFAULT) {
+                    double contrast = contrast(luminance(COMMON.get(ink)), light ? 1 : 0);
+                    assertTrue(contrast >= LEAST_CONTRAST, role + (light ? " on light " : " on dark ") + contrast);
                 }
             }
         }

@@ -11,6 +11,11 @@ class TerminalModesTest {
     @Test
     void coloursFollowTheEnvironment() {
         assertEquals(ColourMode.ANSI_16, colour(Map.of("TERM", "xterm")));
+        assertEquals(ColourMode.ANSI_16, colour(Map.of("TERM", "vt525")));
+        assertEquals(ColourMode.ANSI_16, colour(Map.of("TERM", "an-unknown-name")));
+        for (String one : new String[] {"vt100", "vt220", "vt320-w", "xterm-mono", "linux-m"}) {
+            assertEquals(ColourMode.NONE, colour(Map.of("TERM", one)), one);
+        }
         assertEquals(ColourMode.INDEXED_256, colour(Map.of("TERM", "tmux-256color")));
         assertEquals(ColourMode.RGB, colour(Map.of("TERM", "xterm-256color", "COLORTERM", "truecolor")));
         assertEquals(ColourMode.RGB, colour(Map.of("TERM", "xterm", "COLORTERM", "24bit")));

@@ -280,7 +280,7 @@ public final class Exercise {
         List<String> open = Statements.all().stream().filter(one -> !one.pointless().test(stated))
                 .filter(one -> !answers.containsKey(one.id())).map(one -> one.id()).toList();
         if (!open.isEmpty()) {
-            return refused("Still open: " + String.join(", ", open) + ". State each or `skip` it, then `commit`.");
+            return refused("Still open: " + String.join(", ", open) + ". State each, or `skip` what may stay open, then `commit`.");
         }
         Plan plan = guide.planner().apply(stated.settingOn(of.of()));
         Marking marking = Marking.mark(of, stated, plan, guide.catalogue(), guide.evidence());

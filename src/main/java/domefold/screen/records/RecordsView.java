@@ -64,13 +64,13 @@ final class RecordsView {
             for (int row = TOP; row < TOP + height; row++) {
                 canvas.put(beside + 1, row, canvas.glyphs().vertical(), Role.FAINT);
             }
-            paper(canvas, beside + 3, TOP, PAPER_WIDTH, height, screen.paper());
+            beside(canvas, beside + 3, TOP, PAPER_WIDTH, height, screen);
             return;
         }
         int listRows = Math.max(5, height * 2 / 5);
         rows(canvas, 1, TOP, canvas.columns() - 2, listRows, screen);
         canvas.fill(0, TOP + listRows, canvas.columns(), canvas.glyphs().horizontal(), Role.FAINT);
-        paper(canvas, 0, TOP + listRows + 1, canvas.columns(), height - listRows - 1, screen.paper());
+        beside(canvas, 0, TOP + listRows + 1, canvas.columns(), height - listRows - 1, screen);
     }
 
     private static void rows(Canvas canvas, int column, int row, int width, int height, RecordsScreen screen) {
@@ -118,6 +118,13 @@ final class RecordsView {
             String code = Numbers.ml(one.fillMl()) + " " + one.deviceId();
             return code.length() < width ? code : Numbers.ml(one.fillMl()) + " " + one.fill().key();
         }).orElse("nothing settled");
+    }
+
+    /** The summary of the record in focus; where nothing is found, none of what was. */
+    private static void beside(Canvas canvas, int column, int row, int width, int height, RecordsScreen screen) {
+        if (screen.focus().isPresent()) {
+            paper(canvas, column, row, width, height, screen.paper());
+        }
     }
 
     private static void paper(Canvas canvas, int column, int row, int width, int height, Paper paper) {
