@@ -7,7 +7,7 @@ import picocli.CommandLine.TypeConversionException;
 final class DecimalConverter implements ITypeConverter<Double> {
     @Override
     public Double convert(String typed) {
-        if (!typed.matches("-?[0-9]{1,12}([.,][0-9]{1,15})?")) {
+        if (!typed.matches("-?[0-9]{1,12}([.,][0-9]{1,40})?")) {
             throw new TypeConversionException("'" + typed + "' is no number; write digits with a point, as 12.5, without a unit");
         }
         return Double.valueOf(typed.replace(',', '.'));

@@ -1,6 +1,7 @@
 package domefold.plan;
 
 import domefold.device.Device;
+import domefold.engine.Exact;
 import domefold.outcome.Band;
 import domefold.outcome.Figures;
 import domefold.outcome.Note;
@@ -77,7 +78,7 @@ final class Reasons {
     /** A width above the ceiling that still fits is never offered silently. */
     Optional<Note> widthOverCeiling(int bits) {
         boolean said = (bits & (VerdictRule.WIDTH_OVER_BASE | VerdictRule.BASE_WIDENED)) != 0;
-        if (said || side.band().isEmpty() || device.widthCm() <= side.numbers().ceilingCm()) {
+        if (said || side.band().isEmpty() || !Exact.above(device.widthCm(), side.numbers().ceilingCm())) {
             return Optional.empty();
         }
         return Optional.of(new Note("width-over-ceiling", "width " + Figures.cm(device.widthCm())

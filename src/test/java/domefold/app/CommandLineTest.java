@@ -208,6 +208,15 @@ class CommandLineTest {
         assertTrue(run.out().contains("2031-03-04   2032-03-04"));
     }
 
+    /** A number that the program prints is a number it takes: {@code 0.9500000000000001} has sixteen decimals. */
+    @Test
+    void aNumberWithEveryDigitOfADoubleIsTaken() {
+        String shell = "shape --half-width 6.549999999999999822 --dome 2.4500000000000002 --exponent 1.5 --fill ";
+        Cli run = run(shell + "0.9500000000000001 --as json");
+        assertEquals(Exit.DONE, run.exit(), run.err());
+        assertTrue(run.out().contains("\"state\" : \"slack\""), run.out());
+    }
+
     @ParameterizedTest
     @ValueSource(strings = {"evidence", "catalogue list", "catalogue check shared/catalogue/invented.csv",
         "schedule US-2020 --fill gel --from 2026-03-04 --years 20",

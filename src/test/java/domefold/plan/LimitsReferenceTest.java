@@ -53,6 +53,16 @@ class LimitsReferenceTest {
         assertEquals(-1.0, fit.widthMarginCm().orElseThrow(), 1e-9);
     }
 
+    /** WID-02 is strict: 14.7 - (2.3 + 2.5) / 2 is 12.3, although a double falls a hair short of it. */
+    @Test
+    void aWidthAtTheCeilingIsNotAboveIt() {
+        Readings side = Sample.SIDE.with(Measure.BASE_WIDTH, 14.7).with(Measure.MEDIAL_PINCH, 2.3)
+                .with(Measure.LATERAL_PINCH, 2.5);
+        Plan plan = Sample.plan(Sample.with(side), Sample.gel(390, 12.3, 4.9), Sample.gel(390, 12.4, 4.8));
+        assertFalse(Sample.says(plan.candidates().get(0).left().notes(), "width-over-ceiling"));
+        assertTrue(Sample.says(plan.candidates().get(1).left().notes(), "width-over-ceiling"));
+    }
+
     /** Tebbetts and Adams 2005 (from memory): strict. */
     @Test
     @Check({"C-POC-01", "C-POC-02"})

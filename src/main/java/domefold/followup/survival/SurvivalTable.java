@@ -59,8 +59,8 @@ public final class SurvivalTable {
             if (!(percent > 0 && percent < 100)) {
                 throw refused(row, "percent lies strictly between 0 and 100");
             }
-            if (!(year > lastYear && percent > lastPercent) || Double.isInfinite(year)) {
-                throw refused(row, "years rise from line to line from above 0, and so does the share that has failed");
+            if (!(year > lastYear && percent >= lastPercent) || Double.isInfinite(year)) {
+                throw refused(row, "years rise from line to line from above 0, and the share that has failed never falls");
             }
             points.add(new PointFit.Point(year, percent / 100, intervals ? interval(row, percent) : Optional.empty()));
             lastYear = year;

@@ -79,6 +79,14 @@ class SurvivalAnswerPropertyTest {
         assertTrue(answer("year,percent,lo,hi\n5,7.6,5,10\n10,10.8,8,14\n").at().get(4).interval().isPresent());
     }
 
+    /** Infection in GEL-B (outcomes.csv): 1.5 % by year 3, 1.6 % by years 6 and 10. Nothing more failing is an answer too. */
+    @Test
+    void aShareThatStandsStillBetweenTwoYearsIsFitted() {
+        SurvivalAnswer answer = answer("year,percent\n3,1.5\n6,1.6\n10,1.6\n");
+        assertEquals(0.0563, answer.shape(), 0.0001);
+        assertEquals(0.0162, answer.at().get(9).cumulative(), 0.0001);
+    }
+
     @ParameterizedTest
     @CsvSource(delimiter = ';', value = {
         "lower,upper,treat/1,2,1; survival-columns; line 1",
@@ -95,6 +103,7 @@ class SurvivalAnswerPropertyTest {
         "year,percent/5,7.6; survival-rows; file",
         "year,percent/5,7.6/4,9; survival-row; line 3",
         "year,percent/5,7.6/8,7.5; survival-row; line 3",
+        "year,percent/5,7.6/8,7.6; no-fit; points",
         "year,percent/5,0; survival-row; line 2",
         "year,percent/5,100; survival-row; line 2",
         "year,percent,lo,hi/5,7.6,8,9; survival-row; line 2",
