@@ -61,6 +61,7 @@ public final class PlainLambdas {
     static int over(Path folder) throws IOException {
         PlainLambdas work = new PlainLambdas(folder);
         work.read();
+        work.forgetStale();
         for (ClassNode host : new ArrayList<>(work.classes.values())) {
             work.plain(host);
         }
@@ -78,14 +79,15 @@ public final class PlainLambdas {
         }
     }
 
+    /** A host after what it names, and a nest before its members, as their names sort: a build that is ended on the way can be done again. */
     private void write() throws IOException {
+        for (Map.Entry<String, byte[]> one : made.entrySet()) {
+            Files.write(file(one.getKey()), one.getValue());
+        }
         for (String name : changed) {
             ClassWriter out = new ClassWriter(ClassWriter.COMPUTE_MAXS);
             classes.get(name).accept(out);
             Files.write(file(name), out.toByteArray());
-        }
-        for (Map.Entry<String, byte[]> one : made.entrySet()) {
-            Files.write(file(one.getKey()), one.getValue());
         }
     }
 
@@ -100,9 +102,6 @@ public final class PlainLambdas {
                 if (at instanceof InvokeDynamicInsnNode call && call.bsm.getOwner().equals(FACTORY)) {
                     if (!call.bsm.getName().equals("metafactory")) {
                         throw new IOException(host.name + "." + method.name + " holds a lambda of more than one type; give it a class by hand");
-                    }
-                    if (count == 0) {
-                        forgetEarlier(host);
                     }
                     String name = host.name + MARK + ++count;
                     made.put(name, new Made(name, nest(host).name, call).bytes());
@@ -128,14 +127,16 @@ public final class PlainLambdas {
         changed.add(nest.name);
     }
 
-    /** A host that was compiled anew has no use for what was made for the one before it. */
-    private void forgetEarlier(ClassNode host) throws IOException {
-        String theirs = host.name + MARK;
-        for (String old : classes.keySet().stream().filter(name -> name.startsWith(theirs)).toList()) {
-            Files.delete(file(old));
-            classes.remove(old);
-            if (nest(host).nestMembers != null) {
-                nest(host).nestMembers.remove(old);
+    /**
+     * What was made in an earlier build and no nest knows any more: its host was compiled anew, perhaps without a lambda, or is gone.
+     * Left where it lies it would be shipped, and a build would differ from one that begins with nothing.
+     */
+    private void forgetStale() throws IOException {
+        for (String name : classes.keySet().stream().filter(name -> name.contains(MARK)).toList()) {
+            ClassNode nest = classes.get(classes.get(name).nestHostClass);
+            if (nest == null || nest.nestMembers == null || !nest.nestMembers.contains(name)) {
+                Files.delete(file(name));
+                classes.remove(name);
             }
         }
     }

@@ -22,9 +22,16 @@ final class HeadStart {
 
     /** Begins now. */
     static void begin() {
-        Thread ahead = new Thread(HeadStart::tables, "head start");
+        begin(HeadStart::tables);
+    }
+
+    /** What fails here fails again where it is needed, and is told there; of a thread of its own Java would print where it stood. */
+    static Thread begin(Runnable work) {
+        Thread ahead = new Thread(work, "head start");
         ahead.setDaemon(true);
+        ahead.setUncaughtExceptionHandler((thread, toldLater) -> {});
         ahead.start();
+        return ahead;
     }
 
     private static void tables() {

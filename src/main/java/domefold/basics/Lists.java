@@ -81,17 +81,23 @@ public final class Lists {
         return out;
     }
 
-    /** The sum of the numbers, with what rounding lost on the way added at the end (Kahan), as the JDK's streams have it. */
+    /**
+     * The sum of the numbers, with what rounding lost on the way added at the end (Kahan), as the JDK's streams have it. Nothing can
+     * be said of what an infinite sum lost; it stays infinite.
+     */
     public static <T> double sum(Collection<T> items, ToDoubleFunction<? super T> number) {
         double sum = 0;
         double lost = 0;
+        double plain = 0;
         for (T item : items) {
-            double wanted = number.applyAsDouble(item) - lost;
+            double value = number.applyAsDouble(item);
+            plain += value;
+            double wanted = value - lost;
             double next = sum + wanted;
             lost = next - sum - wanted;
             sum = next;
         }
-        return sum - lost;
+        return Double.isInfinite(plain) && Double.isNaN(sum - lost) ? plain : sum - lost;
     }
 
     /** The smallest number of any; infinity where there is none. */

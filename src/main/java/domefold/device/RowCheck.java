@@ -170,14 +170,18 @@ final class RowCheck {
 
     private OptionalDouble number(String column) {
         String cell = cell(column);
-        if (Digits.isDecimal(cell, MOST_DIGITS) && Double.parseDouble(cell) > 0) {
+        if (isSize(cell)) {
             return OptionalDouble.of(Double.parseDouble(cell));
         }
         String comma = cell.replace(',', '.');
         fault("bad-number", cell.isEmpty() ? "has no " + column + "; write a number"
                 : column + " is '" + cell + "', which is no number above 0; write "
-                        + (Digits.isDecimal(comma) ? comma : "digits with a point, without a unit"));
+                        + (isSize(comma) ? comma : "digits with a point, without a unit"));
         return OptionalDouble.empty();
+    }
+
+    private static boolean isSize(String cell) {
+        return Digits.isDecimal(cell, MOST_DIGITS) && Double.parseDouble(cell) > 0;
     }
 
     private String cell(String column) {

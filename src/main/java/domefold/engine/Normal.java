@@ -53,7 +53,9 @@ final class Normal {
             sum += term;
             term *= z * z / odd;
         }
-        return 0.5 + sum * Math.exp(-0.5 * z * z) / Math.sqrt(2 * Math.PI);
+        double share = 0.5 + sum * Math.exp(-0.5 * z * z) / Math.sqrt(2 * Math.PI);
+        // Far out rounding is more than what is left, and a share would be below nothing or above everything.
+        return Math.min(Math.max(share, 0), 1);
     }
 
     /** The z below which that share of the distribution lies; infinite at 0 and 1, NaN outside. */

@@ -41,6 +41,13 @@ class BasicsTest {
             assertEquals(numbers.stream().mapToDouble(x -> x).min().orElseThrow(), Lists.least(numbers, x -> x));
             assertEquals(numbers.stream().mapToDouble(x -> x).max().orElseThrow(), Lists.most(numbers, x -> x));
         }
+        double infinite = Double.POSITIVE_INFINITY;
+        for (List<Double> numbers : List.of(List.<Double>of(), List.of(infinite, 1.0), List.of(1.0, -infinite, 2.0), List.of(infinite, infinite),
+                List.of(infinite, -infinite), List.of(Double.NaN, infinite), List.of(1e308, 1e308), List.of(0.0, Double.NaN), List.of(-0.0))) {
+            assertEquals(numbers.stream().mapToDouble(x -> x).sum(), Lists.sum(numbers, x -> x), numbers.toString());
+            assertEquals(numbers.stream().mapToDouble(x -> x).min().orElse(infinite), Lists.least(numbers, x -> x), numbers.toString());
+            assertEquals(numbers.stream().mapToDouble(x -> x).max().orElse(-infinite), Lists.most(numbers, x -> x), numbers.toString());
+        }
         assertEquals(Double.POSITIVE_INFINITY, Lists.least(List.<Double>of(), x -> x));
         assertEquals(Double.NEGATIVE_INFINITY, Lists.most(List.<Double>of(), x -> x));
     }

@@ -130,10 +130,40 @@ class PlainLambdasTest {
         compile("public class Shapes { public static String all() { Runnable one = () -> {}; one.run(); return \"small\"; } }");
         PlainLambdas.over(folder);
         assertEquals("small", answer());
-        try (Stream<Path> files = Files.list(folder)) {
-            assertEquals(List.of("Shapes$$Lambda1.class"),
-                    files.map(path -> path.getFileName().toString()).filter(name -> name.startsWith("Shapes$$Lambda")).toList());
+        assertEquals(List.of("Shapes$$Lambda1.class"), names("Shapes$$Lambda"));
+    }
+
+    @Test
+    void aHostWithoutLambdasAndOneThatIsGoneLeaveNothingEither() throws Exception {
+        PlainLambdas.over(folder);
+        compile("public class Shapes { public static String all() { return \"none\"; } }");
+        for (String inner : List.of("Shapes$Inner.class", "Shapes$Named.class", "Shapes$Deeper.class")) {
+            Files.delete(folder.resolve(inner));
         }
+        PlainLambdas.over(folder);
+        assertEquals("none", answer());
+        assertEquals(List.of(), names("$$Lambda"));
+        compile("public class Shapes { public static String all() { return \"\" + Gone.ONE.get(); } }"
+                + " class Gone { static final java.util.function.Supplier<Integer> ONE = () -> 1; }");
+        PlainLambdas.over(folder);
+        assertEquals("1", answer());
+        Files.delete(folder.resolve("Gone.class"));
+        PlainLambdas.over(folder);
+        assertEquals(List.of(), names("$$Lambda"));
+    }
+
+    @Test
+    void aBuildEndedOnTheWayCanBeDoneAgain() throws Exception {
+        List<String> hosts = names("Shapes");
+        PlainLambdas.over(folder);
+        byte[] nest = Files.readAllBytes(folder.resolve("Shapes.class"));
+        List<String> made = names("$$Lambda");
+        compile(SHAPES);
+        Files.write(folder.resolve("Shapes.class"), nest);
+        PlainLambdas.over(folder);
+        assertEquals(before, answer());
+        assertEquals(made, names("$$Lambda"));
+        assertEquals(hosts, names("Shapes").stream().filter(name -> !name.contains("$$Lambda")).toList());
     }
 
     @Test
@@ -146,6 +176,12 @@ class PlainLambdasTest {
         ByteArrayOutputStream said = new ByteArrayOutputStream();
         int fault = ToolProvider.getSystemJavaCompiler().run(null, said, said, "-d", folder.toString(), "-XDstringConcat=inline", file.toString());
         assertEquals(0, fault, said.toString(StandardCharsets.UTF_8));
+    }
+
+    private List<String> names(String part) throws IOException {
+        try (Stream<Path> files = Files.list(folder)) {
+            return files.map(path -> path.getFileName().toString()).filter(name -> name.contains(part)).sorted().toList();
+        }
     }
 
     private String answer() throws Exception {

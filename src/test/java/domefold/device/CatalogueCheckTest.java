@@ -32,6 +32,16 @@ class CatalogueCheckTest {
         assertEquals(List.of(), codes("# name: ours\n" + HEADER + GEL_300 + SALINE_300));
     }
 
+    @ParameterizedTest(name = "{0} asks for {1}")
+    @CsvSource(delimiter = '|', value = {
+        "'12,5' | write 12.5", "0 | write digits", "00 | write digits", "0.0 | write digits", "'0,0' | write digits",
+        "1234567890 | write digits", "12345678901.5 | write digits", "'1,2,3' | write digits", "12cm | write digits"})
+    void noSentenceAsksForWhatWouldBeRefusedAgain(String cell, String asked) {
+        String row = "own,gel,smooth,moderate,300,,,\"" + cell + "\",12.6,3.6,g300\n";
+        String said = findings(HEADER + row).get(0).toString();
+        assertTrue(said.contains(asked), said);
+    }
+
     @ParameterizedTest(name = "{1}: {0}")
     @CsvSource(delimiter = '|', value = {
         "own,gel,smooth,moderate,300,,,126,126,3.6,a | fault 2 unit-length, fault 2 unit-length",

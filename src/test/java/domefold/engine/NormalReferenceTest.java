@@ -34,6 +34,14 @@ class NormalReferenceTest {
         assertEquals(1, Normal.below(Double.POSITIVE_INFINITY));
     }
 
+    @Test
+    void aShareIsNeverLessThanNothingNorMoreThanEverything() {
+        for (double z = -9; z < 9; z += 1e-3) {
+            double share = Normal.below(z);
+            assertTrue(share >= 0 && share <= 1, z + " gives " + share);
+        }
+    }
+
     /** Far below, where 2p - 1 has lost its digits, the error function is turned round instead. */
     @Test
     void farOutTheShareComesBack() {
