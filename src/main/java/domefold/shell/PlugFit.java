@@ -38,6 +38,9 @@ public record PlugFit(double factor, double relativeSd, int rows, String basis) 
                 most = Math.max(most, volume.getAsDouble());
             }
         }
+        if (logs.size() < 2) {
+            throw new IllegalArgumentException("the incision table has fewer than two cadaver rows");
+        }
         double mean = Lists.sum(logs, x -> x) / logs.size();
         double squares = Lists.sum(logs, x -> (x - mean) * (x - mean));
         double sd = Math.sqrt(squares / (logs.size() - 1));
