@@ -33,7 +33,7 @@ final class ClassArchive {
                 here.folder(), here.clock(), false, StandardCharsets.UTF_8,
                 new ByteArrayInputStream("summary\nleave\n".getBytes(StandardCharsets.UTF_8)));
         load(Main.class.getName());
-        HeadStart.begin("plan");
+        HeadStart.begin("plan", args[0], "--as", "json");
         CommandShell.run(new String[] {"plan", args[0], "--as", "json"}, nowhere);
         CommandShell.run(new String[] {"plan", args[0]}, nowhere);
         if (args.length == 1) {

@@ -94,7 +94,7 @@ public final class CommandShell {
     }
 
     /** Known before the arguments are understood, so that a wrong one is reported as asked. */
-    private static boolean asksForJson(String[] args) {
+    static boolean asksForJson(String[] args) {
         List<String> list = Arrays.asList(args);
         int at = list.indexOf("--as");
         return list.contains("--as=json") || at >= 0 && at + 1 < list.size() && list.get(at + 1).equals("json");

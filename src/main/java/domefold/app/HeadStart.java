@@ -15,7 +15,12 @@ final class HeadStart {
 
     /** Begins where that command line will ask for a plan. */
     static void begin(String... args) {
-        if (args.length > 0 && (args[0].equals("plan") || args[0].equals("consult"))) {
+        if (args.length > 0 && args[0].equals("plan") && CommandShell.asksForJson(args)) {
+            begin(() -> {
+                tables();
+                PlanJson.prepare(CatalogueFile.invented().devices());
+            });
+        } else if (args.length > 0 && (args[0].equals("plan") || args[0].equals("consult"))) {
             begin();
         }
     }
@@ -39,6 +44,5 @@ final class HeadStart {
         Planner.prepare();
         CatalogueFile.invented();
         OutcomeRow.all(EvidenceFiles.shipped());
-        PlanJson.prepare(CatalogueFile.invented().devices());
     }
 }
