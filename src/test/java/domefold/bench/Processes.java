@@ -41,22 +41,28 @@ final class Processes {
      */
     record Cost(Spread ms, Spread peakMb) {}
 
-    static Cost cost(List<String> command) throws Exception {
-        return cost(command, Files.createTempDirectory("domefold-bench"));
-    }
-
-    /** Times first, with nobody looking; then the sizes, looked at every other millisecond, which takes a processor's time. */
-    static Cost cost(List<String> command, Path home) throws Exception {
-        List<Double> times = new ArrayList<>();
-        List<Double> peaks = new ArrayList<>();
+    /** Each command once in turn, {@link #RUNS} times, so that an hour when the machine is slow counts for all of them alike. */
+    static List<Cost> costs(Path home, List<List<String>> commands) throws Exception {
+        List<List<Double>> times = commands.stream().<List<Double>>map(command -> new ArrayList<>()).toList();
         for (int i = 0; i <= RUNS; i++) {
-            long start = System.nanoTime();
-            Process process = started(command, home);
-            process.waitFor();
-            if (i > 0) {
-                times.add((System.nanoTime() - start) / 1e6);
+            for (int c = 0; c < commands.size(); c++) {
+                long start = System.nanoTime();
+                started(commands.get(c), home).waitFor();
+                if (i > 0) {
+                    times.get(c).add((System.nanoTime() - start) / 1e6);
+                }
             }
         }
+        List<Cost> costs = new ArrayList<>();
+        for (int c = 0; c < commands.size(); c++) {
+            costs.add(new Cost(Spread.of(times.get(c)), peakMb(commands.get(c), home)));
+        }
+        return costs;
+    }
+
+    /** Looked at every other millisecond, which takes a processor's time; so not while the clock runs. */
+    private static Spread peakMb(List<String> command, Path home) throws Exception {
+        List<Double> peaks = new ArrayList<>();
         for (int i = 0; i < SIZES; i++) {
             Process process = started(command, home);
             double peakMb = 0;
@@ -66,7 +72,7 @@ final class Processes {
             }
             peaks.add(peakMb);
         }
-        return new Cost(Spread.of(times), Spread.of(peaks));
+        return Spread.of(peaks);
     }
 
     private static Process started(List<String> command, Path home) throws IOException {
