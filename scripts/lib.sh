@@ -13,11 +13,13 @@ set_java_flags() {
     local classes huge=
     java_flags=(-XX:TieredStopAtLevel=1 -XX:+UseSerialGC -XX:-UsePerfData "-XX:ErrorFile=$root/target/hs_err_%p.log"
         "-Dlibrary.jline.path=$root/target/native" -Xlog:disable -Xlog:all=error:stderr)
-    # Large pages spare thousands of small ones their first touch; where the system has none, asking for them is answered with a warning.
-    { read -r huge </sys/kernel/mm/transparent_hugepage/enabled; } 2>/dev/null || true
-    case "$huge" in *'[always]'* | *'[madvise]'*) java_flags+=(-XX:+UseTransparentHugePages) ;; esac
-    # A plan is over before much of what is compiled pays: it gets less of each method compiled, and smaller pieces of memory.
-    [ "${1-}" != plan ] || java_flags+=(-XX:C1MaxInlineSize=15 -XX:Tier3MinInvocationThreshold=5 -XX:TLABSize=128k -XX:-ResizeTLAB)
+    if [ "${1-}" = plan ]; then
+        # It is over before much of what is compiled pays, so it gets less of each method compiled and smaller pieces of memory. Large
+        # pages spare it thousands of first touches; where the system has none, asking for them is answered with a warning.
+        java_flags+=(-XX:C1MaxInlineSize=15 -XX:Tier3MinInvocationThreshold=5 -XX:TLABSize=128k -XX:-ResizeTLAB)
+        { read -r huge </sys/kernel/mm/transparent_hugepage/enabled; } 2>/dev/null || true
+        case "$huge" in *'[always]'* | *'[madvise]'*) java_flags+=(-XX:+UseTransparentHugePages) ;; esac
+    fi
     for classes in "${archive%.jsa}-${1-}.jsa" "$archive"; do
         if whole_archive "$classes"; then
             java_flags+=("-XX:SharedArchiveFile=$classes" -Xshare:auto)
