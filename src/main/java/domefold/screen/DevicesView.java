@@ -26,6 +26,7 @@ final class DevicesView {
     private static final int ROWS_FOR_PICTURES_FIRST = 24;
     private static final int NARROWEST_COLUMN = 30;
     private static final int WIDEST_COLUMN = 46;
+    private static final int WIDTH_WITH_UNITS = 78;
     private static final int WIDTH_WITH_SURFACE = 66;
     private static final int WIDTH_WITH_OPENING = 75;
     private static final int WIDTH_WITH_LINE = 100;
@@ -73,7 +74,7 @@ final class DevicesView {
                 ? dominated(screen, rows.get(Math.min(state.cursor(), rows.size() - 1))) : (state.fittingOnly() ? rows.size() + " of " + devices(plan.candidates().size()) + ", "
                 : devices(rows.size()) + ", ") + fits + (fits == 1 ? " fits" : " fit") + " both sides; " + state.sort().words();
         canvas.textWithin(column, row, width, canvas.width(heading) <= width ? heading : heading.replace(" devices, ", ", "), Role.FAINT);
-        canvas.textWithin(column, row + 1, width, header(width), Role.LABEL);
+        canvas.textWithin(column, row + 1, width, header(width).stripTrailing(), Role.LABEL);
         ByWishes chosen = screen.interview().byWishes();
         int room = height - 2;
         int cursor = Math.min(state.cursor(), Math.max(0, rows.size() - 1));
@@ -104,9 +105,21 @@ final class DevicesView {
 
     private static String header(int width) {
         return "   " + TextWidth.padRight("fill", 7) + (width >= WIDTH_WITH_SURFACE ? TextWidth.padRight("surface", 9) : "") + TextWidth.padRight("profile", 14)
-                + "   mL wide proj  " + TextWidth.padRight("LEFT", 8) + TextWidth.padRight("RIGHT", 8)
-                + (width >= WIDTH_WITH_OPENING ? TextWidth.padRight("opening", 9) : "")
+                + numbers(width, "mL", units(width) ? "wide cm" : "wide", units(width) ? "proj cm" : "proj")
+                + TextWidth.padRight("LEFT", 8) + TextWidth.padRight("RIGHT", 8)
+                + (width >= WIDTH_WITH_OPENING ? TextWidth.padRight(units(width) ? "open cm" : "opening", 9) : "")
                 + (width >= WIDTH_WITH_LINE ? "code and line" : "");
+    }
+
+    /** True where there is room for the unit of each column. */
+    private static boolean units(int width) {
+        return width >= WIDTH_WITH_UNITS;
+    }
+
+    /** Volume, width and projection, or what stands over them. */
+    private static String numbers(int width, String volume, String wide, String projection) {
+        int length = units(width) ? 8 : 5;
+        return TextWidth.padLeft(volume, units(width) ? 4 : 5) + TextWidth.padLeft(wide, length) + TextWidth.padLeft(projection, length) + "  ";
     }
 
     private static void line(Canvas canvas, int column, int row, int width, ConsultScreen screen, Candidate candidate,
@@ -120,9 +133,8 @@ final class DevicesView {
         line.text(1, 0, pin >= 0 ? String.valueOf(pin + 1) : " ", pin >= 0 && !focused ? Role.LABEL : role);
         int at = line.text(3, 0, TextWidth.padRight(device.fill().key(), 7)
                 + (width >= WIDTH_WITH_SURFACE ? TextWidth.padRight(device.surface().key(), 9) : "")
-                + TextWidth.padRight(device.profile().key(), 14) + TextWidth.padLeft(Figures.ml(device.nominalMl()), 5)
-                + TextWidth.padLeft(Figures.of(device.widthCm(), 1, 1), 5)
-                + TextWidth.padLeft(Figures.of(device.projectionCm(), 1, 1), 5) + "  ", role);
+                + TextWidth.padRight(device.profile().key(), 14) + numbers(width, Figures.ml(device.nominalMl()),
+                        Figures.of(device.widthCm(), 1, 1), Figures.of(device.projectionCm(), 1, 1)), role);
         at = line.text(at, 0, TextWidth.padRight(candidate.left().verdict().key(), 8), focused ? role : roleOf(candidate.left().verdict()));
         at = line.text(at, 0, TextWidth.padRight(candidate.right().verdict().key(), 8), focused ? role : roleOf(candidate.right().verdict()));
         if (width >= WIDTH_WITH_OPENING) {
