@@ -31,7 +31,7 @@ public final class Opening implements Closeable {
 
     /** Draws and paints what will be shown, in the usual size and on no terminal, while the real one is opened. */
     public void rehearse(Screen screen) throws IOException {
-        Glass.rehearse(Frame.of(screen, USUAL_COLUMNS, USUAL_ROWS, modes.glyphs()), new Palette(modes.colour(), modes.light()));
+        Glass.rehearse(Frame.of(screen, USUAL_COLUMNS, USUAL_ROWS, modes.glyphs()), new Palette(modes.colour(), modes.ground()));
     }
 
     /** The terminal, opened. */

@@ -9,7 +9,8 @@ import java.util.Map;
 
 /**
  * Colours and weight for each role. Ordinary text keeps the terminal's own colours, so that both grounds work; the hues
- * are those of Okabe and Ito, told apart by most colour-blind people, darkened for a light ground.
+ * are those of Okabe and Ito, told apart by most colour-blind people, darkened for a light ground. Where the ground is not known they
+ * lie half-way, a little fainter than either and to be read on both.
  *
  * <p>Colour never carries a meaning alone: without colours bold, underline and reverse tell roles apart, and words stand
  * beside them. {@link Role#FAINT}, {@link Role#LABEL} and {@link Role#DRAWING} carry none and look like ordinary text.
@@ -31,10 +32,23 @@ public final class Palette {
                 new Shade(0x8F5A00, 94, TextColor.ANSI.MAGENTA), new Shade(0x00664D, 23, TextColor.ANSI.BLUE),
                 new Shade(0x6B5900, 58, TextColor.ANSI.MAGENTA), new Shade(0xA83C00, 124, TextColor.ANSI.RED),
                 new Shade(0x626262, 241, TextColor.ANSI.DEFAULT));
+        /** Of one luminance, 0.21, which is as far from white as from a dark grey. */
+        static final Hues ON_EITHER = new Hues(new Shade(0x1985C1, 31, TextColor.ANSI.BLUE_BRIGHT),
+                new Shade(0xA77400, 166, TextColor.ANSI.MAGENTA), new Shade(0x008F6B, 29, TextColor.ANSI.BLUE_BRIGHT),
+                new Shade(0x89800B, 100, TextColor.ANSI.MAGENTA), new Shade(0xDA5011, 196, TextColor.ANSI.RED_BRIGHT),
+                new Shade(0x7E7E7E, 244, TextColor.ANSI.DEFAULT));
+
+        static Hues on(Ground ground) {
+            return switch (ground) {
+                case DARK -> ON_DARK;
+                case LIGHT -> ON_LIGHT;
+                case UNKNOWN -> ON_EITHER;
+            };
+        }
     }
 
-    public Palette(ColourMode mode, boolean lightGround) {
-        Hues hues = lightGround ? Hues.ON_LIGHT : Hues.ON_DARK;
+    Palette(ColourMode mode, Ground ground) {
+        Hues hues = Hues.on(ground);
         for (Role role : Role.values()) {
             Shade shade = shade(role, hues);
             TextColor ink = shade == null ? OWN : shade.in(mode);

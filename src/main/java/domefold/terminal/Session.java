@@ -27,7 +27,7 @@ final class Session implements Closeable {
     Session(Tty tty) throws IOException {
         this.tty = tty;
         this.terminal = TtyTerminal.on(tty.jline());
-        this.glass = new Glass(terminal, new Palette(tty.modes().colour(), tty.modes().light()));
+        this.glass = new Glass(terminal, new Palette(tty.modes().colour(), tty.modes().ground()));
         this.errors = new HeldErrors();
         tty.whenEnded(() -> {
             takenDown = true;

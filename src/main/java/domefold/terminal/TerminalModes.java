@@ -9,10 +9,10 @@ import java.util.Map;
  *
  * @param colour how many colours
  * @param utf8 whether its characters are UTF-8 and its font has drawing characters
- * @param light whether its ground is light
+ * @param ground what it says of its ground
  * @param fullScreen whether it can be painted at all
  */
-public record TerminalModes(ColourMode colour, boolean utf8, boolean light, boolean fullScreen) {
+public record TerminalModes(ColourMode colour, boolean utf8, Ground ground, boolean fullScreen) {
     private static final int DARKEST_LIGHT_GROUND = 9;
     private static final int LIGHT_GREY_GROUND = 7;
 
@@ -26,19 +26,15 @@ public record TerminalModes(ColourMode colour, boolean utf8, boolean light, bool
         String term = value(environment, "TERM").toLowerCase(Locale.ROOT);
         boolean dumb = term.isEmpty() || term.equals("dumb");
         boolean plain = term.equals("linux") || !value(environment, "DOMEFOLD_ASCII").isEmpty();
-        return new TerminalModes(colour(environment, term, dumb), utf8(environment) && !plain, light(environment), !dumb);
+        return new TerminalModes(colour(environment, term, dumb), utf8(environment) && !plain, ground(environment, term), !dumb);
     }
 
     public TerminalModes withColour(ColourMode chosen) {
-        return new TerminalModes(chosen, utf8, light, fullScreen);
+        return new TerminalModes(chosen, utf8, ground, fullScreen);
     }
 
     public TerminalModes inAscii() {
-        return new TerminalModes(colour, false, light, fullScreen);
-    }
-
-    public TerminalModes withLight(boolean lightGround) {
-        return new TerminalModes(colour, utf8, lightGround, fullScreen);
+        return new TerminalModes(colour, false, ground, fullScreen);
     }
 
     public Glyphs glyphs() {
@@ -79,19 +75,22 @@ public record TerminalModes(ColourMode colour, boolean utf8, boolean light, bool
         return false;
     }
 
-    private static boolean light(Map<String, String> environment) {
+    private static Ground ground(Map<String, String> environment, String term) {
         String said = value(environment, "DOMEFOLD_GROUND").toLowerCase(Locale.ROOT);
-        return said.isEmpty() ? lightGround(value(environment, "COLORFGBG")) : said.equals("light");
+        if (!said.isEmpty()) {
+            return said.equals("light") ? Ground.LIGHT : Ground.DARK;
+        }
+        return term.equals("linux") ? Ground.DARK : ground(value(environment, "COLORFGBG"));
     }
 
     /** {@code COLORFGBG} is {@code foreground;ground} in the sixteen colours; some terminals set it, most do not. */
-    private static boolean lightGround(String foregroundAndGround) {
+    private static Ground ground(String foregroundAndGround) {
         String ground = foregroundAndGround.substring(foregroundAndGround.lastIndexOf(';') + 1);
         if (!ground.matches("[0-9]{1,2}")) {
-            return false;
+            return Ground.UNKNOWN;
         }
         int index = Integer.parseInt(ground);
-        return index == LIGHT_GREY_GROUND || index >= DARKEST_LIGHT_GROUND;
+        return index == LIGHT_GREY_GROUND || index >= DARKEST_LIGHT_GROUND ? Ground.LIGHT : Ground.DARK;
     }
 
     private static String value(Map<String, String> environment, String name) {

@@ -30,7 +30,7 @@ public final class FrameTimer {
 
     public FrameTimer(Screen first, int columns, int rows) throws IOException {
         this.terminal = CountingTerminal.of(columns, rows);
-        this.glass = new Glass(terminal, new Palette(ColourMode.INDEXED_256, false));
+        this.glass = new Glass(terminal, new Palette(ColourMode.INDEXED_256, Ground.DARK));
         this.columns = columns;
         this.rows = rows;
         this.screen = first;

@@ -37,7 +37,7 @@ class GlassTest {
     @Test
     void anUnchangedFrameSendsNoCells() throws IOException {
         CountingTerminal terminal = CountingTerminal.of(160, 48);
-        Glass glass = new Glass(terminal, new Palette(ColourMode.RGB, false));
+        Glass glass = new Glass(terminal, new Palette(ColourMode.RGB, Ground.DARK));
         glass.enter();
         Canvas canvas = new Canvas(160, 48, Glyphs.UNICODE);
         canvas.text(3, 3, "12.4 cm · µ é ⣿", Role.BODY);
@@ -50,7 +50,7 @@ class GlassTest {
     @Test
     void afterLeavingNothingIsPainted() throws IOException {
         CountingTerminal terminal = CountingTerminal.of(80, 24);
-        Glass glass = new Glass(terminal, new Palette(ColourMode.RGB, false));
+        Glass glass = new Glass(terminal, new Palette(ColourMode.RGB, Ground.DARK));
         glass.enter();
         glass.leave();
         long before = terminal.bytes();

@@ -15,41 +15,46 @@ import org.junit.jupiter.api.Test;
 class PaletteTest {
     /** Smallest contrast for text in WCAG 2.2, criterion 1.4.3. */
     private static final double LEAST_CONTRAST = 4.5;
+    /** On a ground that is not known: no hue has 4.5 on white and on a dark grey, 3 is what the same criterion asks of large text. */
+    private static final double LEAST_ON_EITHER = 3.6;
+    private static final double WHITE = 1;
+    private static final double BLACK = 0;
+    private static final double DARK_GREY = luminance(new TextColor.RGB(0x1e, 0x1e, 0x1e));
 
     private static final Map<TextColor.ANSI, TextColor> COMMON = Map.of(
             TextColor.ANSI.RED, new TextColor.RGB(205, 0, 0), TextColor.ANSI.GREEN, new TextColor.RGB(0, 205, 0),
             TextColor.ANSI.YELLOW, new TextColor.RGB(205, 205, 0), TextColor.ANSI.BLUE, new TextColor.RGB(0, 0, 238),
             TextColor.ANSI.MAGENTA, new TextColor.RGB(205, 0, 205), TextColor.ANSI.CYAN, new TextColor.RGB(0, 205, 205),
-            TextColor.ANSI.RED_BRIGHT, new TextColor.RGB(255, 0, 0), TextColor.ANSI.YELLOW_BRIGHT, new TextColor.RGB(255, 255, 0));
+            TextColor.ANSI.RED_BRIGHT, new TextColor.RGB(255, 0, 0), TextColor.ANSI.YELLOW_BRIGHT, new TextColor.RGB(255, 255, 0),
+            TextColor.ANSI.BLUE_BRIGHT, new TextColor.RGB(92, 92, 255));
 
     private static final Set<Role> WITHOUT_MEANING = EnumSet.of(Role.BODY, Role.FAINT, Role.LABEL, Role.DRAWING);
 
     @Test
     void everyHueStandsOutFromItsGround() {
         for (ColourMode mode : List.of(ColourMode.RGB, ColourMode.INDEXED_256)) {
-            for (boolean light : new boolean[] {false, true}) {
-                Palette palette = new Palette(mode, light);
-                for (Role role : Role.values()) {
-                    TextColor ink = palette.of(role).ink();
-                    if (ink != TextColor.ANSI.DEFAULT) {
-                        double contrast = contrast(luminance(ink), light ? 1 : 0);
-                        assertTrue(contrast >= LEAST_CONTRAST, role + " " + mode + (light ? " on light " : " on dark ")
-                                + contrast);
-                    }
-                }
-            }
+            standsOut(mode, Ground.DARK, LEAST_CONTRAST, BLACK);
+            standsOut(mode, Ground.LIGHT, LEAST_CONTRAST, WHITE);
+            standsOut(mode, Ground.UNKNOWN, LEAST_ON_EITHER, WHITE, BLACK, DARK_GREY);
         }
     }
 
     /** The sixteen are the user's own; as a common terminal sets them, none of ours sinks into its ground. */
     @Test
     void theSixteenColoursStandOutAsACommonTerminalSetsThem() {
-        for (boolean light : new boolean[] {false, true}) {
-            Palette palette = new Palette(ColourMode.ANSI_16, light);
-            for (Role role : Role.values()) {
-                if (palette.of(role).ink() instanceof TextColor.ANSI ink && ink != TextColor.ANSI.DEFAULT) {
-                    double contrast = contrast(luminance(COMMON.get(ink)), light ? 1 : 0);
-                    assertTrue(contrast >= LEAST_CONTRAST, role + (light ? " on light " : " on dark ") + contrast);
+        standsOut(ColourMode.ANSI_16, Ground.DARK, LEAST_CONTRAST, BLACK);
+        standsOut(ColourMode.ANSI_16, Ground.LIGHT, LEAST_CONTRAST, WHITE);
+        standsOut(ColourMode.ANSI_16, Ground.UNKNOWN, LEAST_ON_EITHER, WHITE, BLACK);
+    }
+
+    private static void standsOut(ColourMode mode, Ground ground, double least, double... luminances) {
+        Palette palette = new Palette(mode, ground);
+        for (Role role : Role.values()) {
+            TextColor ink = palette.of(role).ink();
+            if (ink != TextColor.ANSI.DEFAULT) {
+                for (double under : luminances) {
+                    double contrast = contrast(luminance(ink instanceof TextColor.ANSI ? COMMON.get(ink) : ink), under);
+                    assertTrue(contrast >= least, role + " " + mode + " " + ground + " on luminance " + under + ": " + contrast);
                 }
             }
         }
@@ -57,7 +62,7 @@ class PaletteTest {
 
     @Test
     void withoutColoursEveryRoleWithAMeaningDiffersFromPlainText() {
-        Palette palette = new Palette(ColourMode.NONE, false);
+        Palette palette = new Palette(ColourMode.NONE, Ground.UNKNOWN);
         for (Role role : Role.values()) {
             assertEquals(TextColor.ANSI.DEFAULT, palette.of(role).ink());
             assertEquals(TextColor.ANSI.DEFAULT, palette.of(role).ground());
@@ -74,8 +79,8 @@ class PaletteTest {
                 EnumSet.of(Role.QUESTION, Role.ANSWER, Role.BODY), EnumSet.of(Role.TITLE, Role.QUESTION),
                 EnumSet.of(Role.BANNER, Role.SELECTED));
         for (ColourMode mode : ColourMode.values()) {
-            for (boolean light : new boolean[] {false, true}) {
-                Palette palette = new Palette(mode, light);
+            for (Ground ground : Ground.values()) {
+                Palette palette = new Palette(mode, ground);
                 for (Set<Role> group : rivals) {
                     assertEquals(group.size(), group.stream().map(palette::of).distinct().count(), mode + " " + group);
                 }

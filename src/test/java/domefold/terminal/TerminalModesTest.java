@@ -39,15 +39,28 @@ class TerminalModesTest {
     }
 
     @Test
-    void aLightGroundIsTakenFromTheTerminalWhereItSays() {
-        assertTrue(TerminalModes.detect(Map.of("TERM", "xterm", "COLORFGBG", "0;15")).light());
-        assertTrue(TerminalModes.detect(Map.of("TERM", "xterm", "COLORFGBG", "0;default;7")).light());
-        assertTrue(TerminalModes.detect(Map.of("TERM", "xterm", "DOMEFOLD_GROUND", "light")).light());
-        assertFalse(TerminalModes.detect(Map.of("TERM", "xterm", "COLORFGBG", "0;15", "DOMEFOLD_GROUND", "dark")).light());
+    void theGroundIsTakenFromTheTerminalWhereItSays() {
+        assertEquals(Ground.LIGHT, ground("COLORFGBG", "0;15"));
+        assertEquals(Ground.LIGHT, ground("COLORFGBG", "0;default;7"));
+        assertEquals(Ground.DARK, ground("COLORFGBG", "15;0"));
+        assertEquals(Ground.DARK, ground("COLORFGBG", "15;8"));
+        assertEquals(Ground.UNKNOWN, ground("COLORFGBG", "x;"));
+        assertEquals(Ground.UNKNOWN, ground("COLORFGBG", "15;default"));
+        assertEquals(Ground.UNKNOWN, TerminalModes.detect(Map.of("TERM", "xterm")).ground());
+        assertEquals(Ground.DARK, TerminalModes.detect(Map.of("TERM", "linux")).ground());
+    }
+
+    @Test
+    void whatTheUserSaysOfTheGroundStandsAboveTheTerminal() {
+        assertEquals(Ground.LIGHT, ground("DOMEFOLD_GROUND", "light"));
+        assertEquals(Ground.DARK, ground("DOMEFOLD_GROUND", "Dark"));
+        assertEquals(Ground.DARK, TerminalModes.detect(Map.of("TERM", "xterm", "COLORFGBG", "0;15", "DOMEFOLD_GROUND", "dark")).ground());
+        assertEquals(Ground.LIGHT, TerminalModes.detect(Map.of("TERM", "linux", "DOMEFOLD_GROUND", "light")).ground());
         assertFalse(TerminalModes.detect(Map.of("TERM", "xterm", "LC_ALL", "C.UTF-8", "DOMEFOLD_ASCII", "1")).utf8());
-        assertFalse(TerminalModes.detect(Map.of("TERM", "xterm", "COLORFGBG", "15;0")).light());
-        assertFalse(TerminalModes.detect(Map.of("TERM", "xterm", "COLORFGBG", "15;8")).light());
-        assertFalse(TerminalModes.detect(Map.of("TERM", "xterm", "COLORFGBG", "x;")).light());
+    }
+
+    private static Ground ground(String name, String value) {
+        return TerminalModes.detect(Map.of("TERM", "xterm", name, value)).ground();
     }
 
     @Test
