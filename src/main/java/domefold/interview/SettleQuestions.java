@@ -54,7 +54,7 @@ final class SettleQuestions {
     static Device known(Guide guide, String id, String where) {
         return guide.catalogue().devices().stream().filter(device -> device.id().equalsIgnoreCase(id)).findFirst()
                 .orElseThrow(() -> new Refusal("unknown-device", where,
-                        "'" + id + "' is no device of the list " + guide.catalogue().name()));
+                        "'" + id + "' is no device of the list '" + guide.catalogue().name() + "'"));
     }
 
     private static Question device() {

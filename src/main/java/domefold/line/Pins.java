@@ -80,7 +80,7 @@ final class Pins {
 
     private String code(String word) {
         return interview.guide().catalogue().devices().stream().map(Device::id).filter(word::equalsIgnoreCase).findFirst()
-                .orElseThrow(() -> new Refusal("unknown-device", "pins", "'" + word + "' is no device of the list "
-                        + interview.guide().catalogue().name()));
+                .orElseThrow(() -> new Refusal("unknown-device", "pins", "'" + word + "' is no device of the list '"
+                        + interview.guide().catalogue().name() + "'"));
     }
 }
