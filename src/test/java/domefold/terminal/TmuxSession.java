@@ -70,8 +70,9 @@ public final class TmuxSession implements AutoCloseable {
     /** The shell command that {@link #run} types. */
     public String command(String mainClass, String... arguments) throws IOException {
         String path = System.getProperty("surefire.test.class.path", System.getProperty("java.class.path"));
-        List<String> words = new ArrayList<>(List.of("-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "-cp", path,
-                mainClass));
+        // What the manifest grants the jar; a newer Java warns of native calls by classes without it.
+        List<String> words = new ArrayList<>(List.of("--enable-native-access=ALL-UNNAMED", "-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC",
+                "-cp", path, mainClass));
         words.addAll(List.of(arguments));
         Path file = folder.resolve("arguments");
         Files.writeString(file, words.stream().map(word -> '"' + word.replace("\\", "\\\\").replace("\"", "\\\"") + '"')
