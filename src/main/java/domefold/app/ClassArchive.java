@@ -4,6 +4,8 @@ import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
+import java.net.URI;
+import java.net.URL;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -78,9 +80,14 @@ final class ClassArchive {
         ending.start();
     }
 
+    /** Where a file lies whose address may spell blanks as {@code %20}. */
+    static Path path(URL address) {
+        return Path.of(URI.create(address.toString()));
+    }
+
     /** The program's own jar and those of its libraries whose file name holds one of these words. */
     static List<Path> jars(List<String> words) throws IOException {
-        Path own = Path.of(ClassArchive.class.getProtectionDomain().getCodeSource().getLocation().getPath());
+        Path own = path(ClassArchive.class.getProtectionDomain().getCodeSource().getLocation());
         List<Path> jars = new ArrayList<>(List.of(own));
         try (JarFile file = new JarFile(own.toFile())) {
             for (String entry : file.getManifest().getMainAttributes().getValue("Class-Path").split(" ")) {
