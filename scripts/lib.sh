@@ -1,18 +1,20 @@
 # Shared by run and test: where the project lies, which tools it needs, how it is built. Everything said goes to stderr.
 
 root=$(cd "$(dirname "${BASH_SOURCE[0]}")/.." && pwd -P)
-jar=$root/target/domefold.jar
-archive=$root/target/domefold.jsa
+# Where the program lies with what belongs to it; in a packaged image somewhere else.
+place=$root/target
+jar=$place/domefold.jar
+archive=$place/domefold.jsa
 stamp=$root/target/built
 
 # set_java_flags [WORD]: what a start gives to Java, in java_flags; WORD is the program's first. Which archive of classes is
 # used depends on it: the larger an archive is, the longer the JVM takes to put it into place. One that was cut short would end
 # the JVM at the first page it lacks, so one that has not the size it was made with is left alone; without any everything works,
-# only later.
+# only later. scripts/package hands this and the next function on to the image.
 set_java_flags() {
     local classes huge=
-    java_flags=(-XX:TieredStopAtLevel=1 -XX:+UseSerialGC -XX:-UsePerfData "-XX:ErrorFile=$root/target/hs_err_%p.log"
-        "-Dlibrary.jline.path=$root/target/native" -Xlog:disable -Xlog:all=error:stderr)
+    java_flags=(-XX:TieredStopAtLevel=1 -XX:+UseSerialGC -XX:-UsePerfData "-XX:ErrorFile=$place/hs_err_%p.log"
+        "-Dlibrary.jline.path=$place/native" -Xlog:disable -Xlog:all=error:stderr)
     if [ "${1-}" = plan ]; then
         # It is over before much of what is compiled pays, so it gets less of each method compiled and smaller pieces of memory. Large
         # pages spare it thousands of first touches; where the system has none, asking for them is answered with a warning.

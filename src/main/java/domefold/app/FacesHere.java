@@ -23,6 +23,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.concurrent.Callable;
+import java.util.concurrent.atomic.AtomicBoolean;
 
 /** The faces of this build. */
 final class FacesHere {
@@ -36,6 +37,7 @@ final class FacesHere {
                     return consult(console, laid, Optional.empty(), true);
                 }
                 TerminalModes modes = TerminalModes.detect(console.environment());
+                boolean offeredAgain;
                 try (Opening opening = Opening.of(modes);
                         LateEffects effects = new LateEffects(() -> effects(laid.call()))) {
                     RecordShelf.check(homes.records());
@@ -43,10 +45,13 @@ final class FacesHere {
                     ListLine list = Files.exists(homes.settings()) ? ListLine.of(laid.call().catalogue()) : ListLine.SHIPPED;
                     StartScreen screen = StartScreen.of(list, LeftConsults.of(homes, console.clock()));
                     opening.rehearse(screen);
-                    return run(opening.tty(), screen, effects);
+                    run(opening.tty(), screen, effects);
+                    offeredAgain = effects.offeredAgain();
                 } catch (NoTerminal none) {
                     throw new WrongUsage(none.getMessage());
                 }
+                LineFace.sayWhatIsKept(console, offeredAgain);
+                return Exit.DONE;
             }
 
             @Override
@@ -55,9 +60,16 @@ final class FacesHere {
                     return led(laid.call(), file, (first, effects, left) ->
                             LineFace.run(console, LineConsult.of(first.desk(), first.interview(), left), effects));
                 }
+                AtomicBoolean offeredAgain = new AtomicBoolean();
                 try (Tty tty = opened(console)) {
-                    return led(laid.call(), file, (first, effects, left) -> run(tty, first, effects));
+                    led(laid.call(), file, (first, effects, left) -> {
+                        run(tty, first, effects);
+                        offeredAgain.set(effects.offeredAgain());
+                        return Exit.DONE;
+                    });
                 }
+                LineFace.sayWhatIsKept(console, offeredAgain.get());
+                return Exit.DONE;
             }
 
             @Override

@@ -36,6 +36,11 @@ final class LateEffects implements Effects, AutoCloseable {
         HeadStart.begin();
     }
 
+    /** True while answers stand in a journal that the next start will offer. */
+    boolean offeredAgain() {
+        return effects != null && effects.offeredAgain();
+    }
+
     @Override
     public void close() throws IOException {
         if (effects != null) {

@@ -47,10 +47,15 @@ final class LineFace {
             }
             turn = turn.next().say(line.get());
         }
-        if (effects.offeredAgain()) {
+        sayWhatIsKept(console, effects.offeredAgain());
+        return effects.unsaved();
+    }
+
+    /** The last word of either face. */
+    static void sayWhatIsKept(Console console, boolean offeredAgain) {
+        if (offeredAgain) {
             console.text("Left. The consult is kept and offered again at the next start.\n");
         }
-        return effects.unsaved();
     }
 
     /** Prints the turn and does what it asks; what comes of that may ask again. */

@@ -116,22 +116,20 @@ final class AllowsView {
             at += 7;
         }
         canvas.textWithin(column, at, width, devices(plan), Role.LABEL);
-        at = legend(canvas, column, at + 1, width);
+        for (String line : legend(canvas, width)) {
+            canvas.textWithin(column, ++at, width, line, Role.FAINT);
+        }
+        at++;
         caution(canvas, column, at + 1, width, row + height - at - 1, plan);
     }
 
-    /** What the signs of the rulers mean, on one line or on two; returns the row after them. */
-    private static int legend(Canvas canvas, int column, int row, int width) {
+    /** What the signs of the rulers mean, on one line or on two. */
+    static List<String> legend(Canvas canvas, int width) {
         String marks = canvas.glyphs().teeLeft() + " " + canvas.glyphs().teeRight() + " base width   " + canvas.glyphs().full()
                 + " ceiling, volume   " + canvas.glyphs().tick() + " widths that fit   " + canvas.glyphs().marker() + " wish";
         String bands = canvas.glyphs().shade() + " their bands   < > beyond the ruler";
-        if (canvas.width(marks) + canvas.width(bands) + 3 <= width) {
-            canvas.text(column, row, marks + "   " + bands, Role.FAINT);
-            return row + 1;
-        }
-        canvas.textWithin(column, row, width, marks, Role.FAINT);
-        canvas.textWithin(column, row + 1, width, bands, Role.FAINT);
-        return row + 2;
+        String both = marks + "   " + bands;
+        return canvas.width(both) <= width ? List.of(both) : List.of(marks, bands);
     }
 
     static void widthRuler(Canvas canvas, int column, int row, int width, ConsultScreen screen, Plan plan, Side side) {

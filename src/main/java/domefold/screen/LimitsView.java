@@ -72,6 +72,7 @@ final class LimitsView {
         List<OverlayView.Line> lines = new ArrayList<>();
         plan.notes().forEach(note -> lines.add(new OverlayView.Line(0, "! " + note.text(), Role.CAUTION)));
         lines.add(new OverlayView.Line(0, AllowsView.devices(plan), Role.LABEL));
+        AllowsView.legend(like, width).forEach(line -> lines.add(new OverlayView.Line(0, line, Role.FAINT)));
         return text(like, width, lines);
     }
 

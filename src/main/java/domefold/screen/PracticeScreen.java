@@ -11,6 +11,7 @@ import domefold.practice.exercise.Exercise;
 import domefold.practice.exercise.Logbook;
 import domefold.practice.exercise.Page;
 import domefold.practice.exercise.Said;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -229,12 +230,23 @@ public record PracticeScreen(PracticeDesk desk, Exercise exercise, EntryLine ent
         }
         if (exercise.page() == Page.PLAN) {
             boolean optional = exercise.current().filter(one -> !one.required()).isPresent();
-            return Stream.of(new Hint("Enter", "takes the line"), new Hint("?", "help"), new Hint("skip", "leaves open"),
+            return whileTyping(Stream.of(new Hint("Enter", "takes the line"), new Hint("?", "help"), new Hint("skip", "leaves open"),
                     new Hint("F2", "readings"), new Hint("Ctrl-Z", "undo"), new Hint("Esc", "leaves"))
-                    .filter(hint -> optional || !hint.key().equals("skip")).toList();
+                    .filter(hint -> optional || !hint.key().equals("skip")).toList());
         }
-        return List.of(new Hint("Enter", "next page"), new Hint("ask …", "one reading"), new Hint("state", "your plan"),
-                        new Hint("F2", "page before"), new Hint("?", "help"), new Hint("Esc", "leaves"));
+        return whileTyping(List.of(new Hint("Enter", "next page"), new Hint("ask …", "one reading"), new Hint("state", "your plan"),
+                        new Hint("F2", "page before"), new Hint("?", "help"), new Hint("Esc", "leaves")));
+    }
+
+    /** A line that was refused is kept for mending; how it is cleared stands where it is seen in any window. */
+    private List<Hint> whileTyping(List<Hint> hints) {
+        if (entry.isEmpty()) {
+            return hints;
+        }
+        List<Hint> typing = new ArrayList<>(hints);
+        typing.removeIf(hint -> hint.key().equals("Esc"));
+        typing.add(1, new Hint("Esc", "clears"));
+        return typing;
     }
 
     private PracticeScreen typed(EntryLine line) {

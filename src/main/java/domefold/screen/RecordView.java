@@ -28,12 +28,15 @@ final class RecordView {
 
     private static List<OverlayView.Line> page(ConsultScreen screen) {
         List<OverlayView.Line> lines = new ArrayList<>(SettledPage.lines(screen.interview()));
-        lines.add(new OverlayView.Line(0, "", Role.BODY));
+        int settled = lines.size();
         for (Room room : Room.values()) {
             if (!screen.interview().openIn(room).isEmpty()) {
                 lines.add(new OverlayView.Line(0, "Open in " + room.title() + ": " + String.join(", ",
                         screen.interview().openIn(room).stream().map(q -> q.prompt().split("[:(]")[0].strip()).toList()), Role.CAUTION));
             }
+        }
+        if (lines.size() > settled) {
+            lines.add(settled, new OverlayView.Line(0, "", Role.BODY));
         }
         lines.add(new OverlayView.Line(0, "", Role.BODY));
         lines.add(new OverlayView.Line(0, "Answers", Role.TITLE));

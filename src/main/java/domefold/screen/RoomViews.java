@@ -113,10 +113,12 @@ final class RoomViews {
     }
 
     static List<Screen.Hint> hints(ConsultScreen screen) {
-        List<Screen.Hint> hints = new ArrayList<>();
         if (screen.whatIf().isPresent()) {
             return WhatIfKeys.hints();
         }
+        List<Screen.Hint> hints = new ArrayList<>();
+        // A line that was refused is kept for mending; who would rather begin again has to see how.
+        Screen.Hint escape = new Screen.Hint("Esc", screen.entry().isEmpty() ? "back" : "clears");
         switch (screen.shown()) {
             case LIMITS -> hints.add(new Screen.Hint("Enter", "to the devices"));
             case DEVICES -> {
@@ -138,14 +140,16 @@ final class RoomViews {
             }
             default -> {
                 hints.add(new Screen.Hint("Enter", "takes it"));
-                hints.add(new Screen.Hint("?", "how"));
+                hints.add(screen.entry().isEmpty() ? new Screen.Hint("?", "how") : escape);
             }
         }
         hints.add(new Screen.Hint("F2 F3", "rooms"));
         hints.add(new Screen.Hint("F4", "why"));
         hints.add(new Screen.Hint("Ctrl-Z", "undo"));
         hints.add(new Screen.Hint("F1", "keys"));
-        hints.add(new Screen.Hint("Esc", "back"));
+        if (!hints.contains(escape)) {
+            hints.add(escape);
+        }
         hints.add(new Screen.Hint("Ctrl-C", "leaves"));
         return hints;
     }

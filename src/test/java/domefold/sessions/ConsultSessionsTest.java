@@ -67,7 +67,18 @@ class ConsultSessionsTest {
             assertTrue(summary.contains("gel-smooth-moderate-plus-300") && summary.contains("gel-smooth-full-300"), summary);
             assertTrue(summary.indexOf("LEFT") < summary.indexOf("RIGHT"), summary);
             assertEquals(List.of(), consult.files(".journal"), "a signed consult is not offered again");
-            consult.leaves();
+            consult.keys("C-c");
+            assertFalse(consult.ended(0).contains("offered again"));
+        }
+    }
+
+    @Test
+    void aConsultLeftUnfinishedSaysThatItIsKept() throws IOException {
+        try (Consulting consult = fresh(80, 24)) {
+            consult.lines(ORDINARY.subList(0, 4));
+            consult.keys("C-c");
+            String left = consult.ended(0);
+            assertTrue(left.contains("Left. The consult is kept and offered again at the next start."), left);
         }
     }
 

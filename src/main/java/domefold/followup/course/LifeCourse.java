@@ -1,10 +1,9 @@
 package domefold.followup.course;
 
+import domefold.basics.GaussLegendre;
 import domefold.followup.survival.Weibull;
 import java.util.List;
 import java.util.OptionalDouble;
-import org.apache.commons.math3.analysis.integration.gauss.GaussIntegrator;
-import org.apache.commons.math3.analysis.integration.gauss.GaussIntegratorFactory;
 
 /**
  * What silent rupture and its surveillance come to, per 100 women (or implants) up to a horizon H.
@@ -37,7 +36,7 @@ public record LifeCourse(
         OptionalDouble yearsToDetection,
         double silentYears) {
     private static final double PER = 100;
-    private static final GaussIntegrator QUADRATURE = new GaussIntegratorFactory().legendre(32);
+    private static final GaussLegendre RULE = new GaussLegendre(32);
 
     /** The course under a curve, a row of exam years within the horizon and a way of watching. */
     public static LifeCourse of(Weibull rupture, List<Integer> examYears, Watch watch, double horizonYears) {
@@ -88,9 +87,7 @@ public record LifeCourse(
         if (b <= a) {
             return 0;
         }
-        double half = (b - a) / 2;
-        double integral = half * QUADRATURE.integrate(x -> rupture.cumulative(a + half * (1 + x)));
-        return b * rupture.cumulative(b) - a * rupture.cumulative(a) - integral;
+        return b * rupture.cumulative(b) - a * rupture.cumulative(a) - RULE.integrate(rupture::cumulative, a, b);
     }
 
     /** Operations that follow from the watching. */
